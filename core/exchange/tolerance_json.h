@@ -1,0 +1,17 @@
+#pragma once
+// Tolerance sets as JSON (contract §4).
+
+#include "outcome/outcome.h"
+#include "tolerance/tolerance.h"
+
+#include <string>
+#include <string_view>
+
+namespace hammerline::exchange {
+
+/// Any unknown key or fault of content refuses the text: the key's path and what would be right. `file` is to blame.
+[[nodiscard]] outcome::Outcome<tolerance::ToleranceSet> readToleranceSet(std::string_view json, const std::string &file);
+/// Two-space indented, a newline at the end; reading it back gives the same set.
+[[nodiscard]] std::string writeToleranceSet(const tolerance::ToleranceSet &set);
+
+} // namespace hammerline::exchange

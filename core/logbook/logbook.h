@@ -1,0 +1,120 @@
+#pragma once
+// The store: one SQLite file a logbook, and the only SQL in the tree.
+//
+// Nothing stored is ever changed or removed. Every change is a deed: one entry of the history (who, when, what, and the
+// SHA-256 digest that chains it to the one before) and the rows it wrote, in one transaction that is flushed to disk
+// before the call returns. A correction is a newer version of a row; undoing a deed is a new deed that writes the
+// versions that stood before. "Current" always means the newest version. A withdrawn reading is a version without a value.
+//
+// Failure: everything about the disk or the file is thrown as outcome::BrokenWorld (locked, full, read-only, damaged, not
+// a logbook, made by a newer program); after it the file holds every deed that had returned and nothing of the one that
+// failed. Two logbooks may be open on one file, in one process or two: each sees the other's deeds (see `newestDeed`).
+
+#include "instrument/instrument.h"
+#include "outcome/outcome.h"
+#include "readings/readings.h"
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace hammerline::logbook {
+
+/// Number of an entry of the history, from 1 upwards without gaps.
+using DeedId = std::int64_t;
+
+/// Who does it and when; handed in from the top, since no lower room asks the clock.
+struct Stamp {
+    readings::Instant at{};
+    std::string person{};
+};
+
+/// One entry of the history.
+struct Deed {
+    DeedId id = 0;
+    Stamp stamp{};
+    std::string name{};    ///< what was done, an id: "reading-entered", "reading-corrected", "pass-begun"…
+    std::string subject{}; ///< what it was done to, for people: "let_off C#4"
+    std::string reason{};  ///< why, where one was given
+    std::optional<DeedId> undoes{}; ///< the deed that this one took back
+    instrument::InstrumentId instrument = 0; ///< 0: none
+    readings::PassId pass = 0;               ///< 0: none
+};
+
+/// One version of a reading, oldest first; without a value: withdrawn.
+struct ReadingVersion {
+    std::optional<units::Amount> value{};
+    std::string typed{};
+    DeedId deed = 0;
+    Stamp stamp{};
+    std::string reason{};
+};
+
+enum class Access { ReadWrite, ReadOnly };
+
+class Logbook {
+public:
+    /// A new file; a fault where something is there already.
+    [[nodiscard]] static outcome::Outcome<Logbook> create(const std::string &path, const Stamp &stamp);
+    /// Opens and checks: is it ours, whole, not newer than this program; an older one is brought up to date after a
+    /// backup beside it (`<path>.schema-N-backup`). Throws BrokenWorld with the reason.
+    [[nodiscard]] static Logbook open(const std::string &path, Access access = Access::ReadWrite);
+
+    Logbook(Logbook &&) noexcept;
+    Logbook &operator=(Logbook &&) noexcept;
+    ~Logbook();
+
+    [[nodiscard]] const std::string &path() const;
+    [[nodiscard]] Access access() const;
+
+    // Instruments -----------------------------------------------------------------------------------------------
+    /// By id.
+    [[nodiscard]] std::vector<instrument::Instrument> instruments() const;
+    [[nodiscard]] std::optional<instrument::Instrument> instrument(instrument::InstrumentId id) const;
+    /// `uid` is made here where it is empty. The instrument as stored, with its id.
+    [[nodiscard]] outcome::Outcome<instrument::Instrument> addInstrument(instrument::Instrument added, const Stamp &stamp);
+    /// A newer version of the same id. A fault where faultsOf finds one.
+    [[nodiscard]] outcome::Outcome<bool> changeInstrument(const instrument::Instrument &changed, const Stamp &stamp,
+                                                          const std::string &reason);
+
+    // Passes ----------------------------------------------------------------------------------------------------
+    /// Oldest first (by `began`, then id).
+    [[nodiscard]] std::vector<readings::Pass> passes(instrument::InstrumentId instrument) const;
+    [[nodiscard]] std::optional<readings::Pass> pass(readings::PassId id) const;
+    [[nodiscard]] int readingCount(readings::PassId pass) const; ///< takes counted
+    [[nodiscard]] readings::Pass beginPass(readings::Pass begun, const Stamp &stamp);
+    void changePass(const readings::Pass &changed, const Stamp &stamp, const std::string &reason);
+    /// A whole pass from a file, all of it or nothing: one deed.
+    [[nodiscard]] readings::Pass importPass(readings::Pass begun, const std::vector<readings::Reading> &readings,
+                                            const Stamp &stamp);
+
+    // Readings --------------------------------------------------------------------------------------------------
+    /// Current readings of a pass, by place.
+    [[nodiscard]] std::vector<readings::Reading> readings(readings::PassId pass) const;
+    /// On disk when it returns. A reading that stands at its place already is corrected: what was there stays in the history.
+    DeedId enter(readings::PassId pass, const readings::Reading &reading, const Stamp &stamp,
+                 const std::string &reason = {});
+    /// Takes a reading back; it stays in the history. False where there is none.
+    bool withdraw(readings::PassId pass, const readings::Place &place, const Stamp &stamp, const std::string &reason);
+    [[nodiscard]] std::vector<ReadingVersion> versions(readings::PassId pass, const readings::Place &place) const;
+
+    // History ---------------------------------------------------------------------------------------------------
+    /// 0 for none. Moves when any window or program has done something: poll it to see the others' deeds.
+    [[nodiscard]] DeedId newestDeed() const;
+    /// After `after`, oldest first, at most `most`.
+    [[nodiscard]] std::vector<Deed> deeds(DeedId after, int most) const;
+    /// The newest deed of the pass that can be undone / that was undone and can be done again. Absent: none.
+    [[nodiscard]] std::optional<Deed> undoable(readings::PassId pass) const;
+    [[nodiscard]] std::optional<Deed> redoable(readings::PassId pass) const;
+    /// Takes the deed back by a new deed. The new deed.
+    Deed undo(const Deed &deed, const Stamp &stamp);
+
+private:
+    struct Inside;
+    explicit Logbook(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> m_inside;
+};
+
+} // namespace hammerline::logbook

@@ -1,0 +1,47 @@
+#pragma once
+// Judging a whole table of readings by a set (contract §5): one Verdict for every note that was read or is missing.
+
+#include "readings/readings.h"
+#include "tolerance/tolerance.h"
+
+#include <optional>
+#include <vector>
+
+namespace hammerline::tolerance {
+
+struct Verdict {
+    catalogue::Quantity quantity{};
+    keyboard::Note note{};
+    Status status = Status::Unjudged;
+    std::optional<units::Amount> value{};     ///< absent where missing
+    int takes = 0;                            ///< 0 where missing
+    std::optional<Limits> limits{};           ///< absent where unjudged
+    std::optional<units::Amount> deviation{}; ///< value - target; absent where missing or unjudged
+    bool uneven = false;
+    /// Signed difference from the nearest lower note that evenness compares with; absent where there is none.
+    std::optional<units::Amount> stepFromBelow{};
+    std::optional<double> conformanceProbability{}; ///< of judged readings
+
+    /// |deviation| / half-width: how far out in units of the promise. Absent for one-sided or missing pairs.
+    [[nodiscard]] std::optional<double> halfWidths() const;
+};
+
+struct Judgement {
+    std::vector<Verdict> verdicts; ///< by quantity in the order of the catalogue, then by note
+    [[nodiscard]] const Verdict *find(catalogue::Quantity quantity, keyboard::Note note) const;
+    /// The verdicts of one quantity (contiguous), possibly empty.
+    [[nodiscard]] std::vector<Verdict> of(catalogue::Quantity quantity) const;
+    [[nodiscard]] bool anyOutOrMissing() const;
+};
+
+/// `sections` empty: no section breaks are known. Readings outside `compass` are the caller's fault and ignored.
+[[nodiscard]] Judgement judge(const readings::ValueTable &values, const ToleranceSet &set,
+                              const keyboard::Compass &compass, const keyboard::Sections &sections);
+
+/// The note that evenness compares `note` with: the nearest lower one read, at most 4 below, of the same colour for
+/// dip, key_height and aftertouch, not across a section break (or to a note in no section where sections are known).
+[[nodiscard]] std::optional<keyboard::Note> neighbourBelow(const readings::ValueTable::Column &column,
+                                                           catalogue::Quantity quantity, keyboard::Note note,
+                                                           const keyboard::Sections &sections);
+
+} // namespace hammerline::tolerance

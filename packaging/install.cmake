@@ -1,0 +1,1 @@
+# What is installed where, and what the package holds.
