@@ -1,0 +1,43 @@
+#pragma once
+// The regulation record on paper: page one for a family, the pages after it for the next technician, and the readings
+// themselves embedded as files (record.json, readings.csv and, where the instrument was measured as it came,
+// readings-as-found.csv).
+//
+// Everything is vector, every font embedded, every word searchable. The same record with the same options gives the
+// same bytes: the only moment on the pages and in the metadata is SaleRecord::issued. Needs a QApplication (the
+// offscreen platform will do), but no window. Built to PDF/A-3b; a signature is put over the bytes by `seal`.
+
+#include "sale_record/sale_record.h"
+
+#include <QByteArray>
+#include <QLocale>
+#include <QString>
+
+#include <optional>
+
+class QTranslator;
+
+namespace hammerline::record_pdf {
+
+enum class Paper { A4, Letter };
+
+/// Who seals the bytes afterwards; printed, so that a reader can hold the certificate against the paper.
+struct SealLine {
+    QString name{};        ///< common name in the certificate
+    QString fingerprint{}; ///< SHA-256 of the certificate, as `verify` prints it
+};
+
+struct RecordPdfOptions {
+    Paper paper = Paper::A4;
+    /// Dates, decimal mark and the document's language mark.
+    QLocale locale = QLocale(QLocale::English, QLocale::UnitedKingdom);
+    /// Words of the record's own language (context "Record"), apart from the program's. Not owned. Null: English.
+    const QTranslator *words = nullptr;
+    /// Present where the bytes will be sealed.
+    std::optional<SealLine> seal{};
+};
+
+/// The whole file. Throws outcome::BrokenWorld where Qt gives no document.
+[[nodiscard]] QByteArray makeRecordPdf(const sale_record::SaleRecord &record, const RecordPdfOptions &options);
+
+} // namespace hammerline::record_pdf
