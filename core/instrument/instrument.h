@@ -58,7 +58,8 @@ struct Instrument {
 };
 
 /// What is wrong with an instrument as entered: no name, sections out of order, overlapping or outside the compass,
-/// a fitting outside the compass, a year outside 1700-2100, a name over 200 characters or with control characters. Empty: nothing.
+/// a fitting outside the compass, a year outside 1700-2100, a size that is not above 0, a name over 200 characters or
+/// with control characters. Empty: nothing.
 [[nodiscard]] std::vector<outcome::Fault> faultsOf(const Instrument &instrument);
 
 } // namespace hammerline::instrument

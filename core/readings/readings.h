@@ -31,8 +31,8 @@ enum class DipDatum { FrontEdge, Back13mm, OverFrontPin };
 /// A drop may be read below the let-off point, or from the string; the second is turned into the first on entry
 /// (drop below let-off = distance from the string - let-off) and the typed text tells.
 enum class DropDatum { BelowLetOff, FromString };
-[[nodiscard]] std::string_view idOf(DipDatum datum);   ///< "front-edge", "back-13-mm", "over-front-pin"
-[[nodiscard]] std::string_view idOf(DropDatum datum);  ///< "below-let-off", "from-string"
+[[nodiscard]] std::string_view idOf(DipDatum datum);  ///< "front-edge", "back-13-mm", "over-front-pin"
+[[nodiscard]] std::string_view idOf(DropDatum datum); ///< "below-let-off", "from-string"
 [[nodiscard]] std::optional<DipDatum> findDipDatum(std::string_view id);
 [[nodiscard]] std::optional<DropDatum> findDropDatum(std::string_view id);
 
@@ -44,8 +44,8 @@ struct Climate {
 
 struct Gauge {
     std::string name{};
-    units::Length resolution{};            ///< 0: not stated
-    units::Length expandedUncertainty{};   ///< k = 2; 0: not stated
+    units::Length resolution{};          ///< 0: not stated
+    units::Length expandedUncertainty{}; ///< k = 2; 0: not stated
     bool operator==(const Gauge &) const = default;
 };
 

@@ -73,7 +73,8 @@ public:
     constexpr Amount(Mass mass) : m_dimension(Dimension::Mass), m_count(mass.inMilligrams()) {}
     constexpr Amount(Dimension dimension, std::int64_t baseCount) : m_dimension(dimension), m_count(baseCount) {}
     /// From millimetres or grams, rounded half away from zero. The decimal meant is the shortest that reads back as
-    /// `value`, so 1.0000005 mm is 1 000 001 nm although no binary fraction equals it.
+    /// `value`, so 1.0000005 mm is 1 000 001 nm although no binary fraction equals it. `value` is finite; beyond
+    /// 1e9 mm or 1e12 g the count stays at 1e15.
     [[nodiscard]] static Amount fromDisplay(Dimension dimension, double value);
 
     [[nodiscard]] constexpr Dimension dimension() const { return m_dimension; }
