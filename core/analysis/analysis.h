@@ -9,6 +9,7 @@
 #include <map>
 #include <optional>
 #include <span>
+#include <vector>
 
 namespace hammerline::analysis {
 
@@ -18,13 +19,13 @@ struct MeanSd {
     std::optional<double> sd{}; ///< absent for fewer than two values
 };
 [[nodiscard]] MeanSd meanSd(std::span<const double> values); ///< at least one value
-[[nodiscard]] double medianOf(std::vector<double> values);    ///< at least one value; mean of the middle two
+[[nodiscard]] double medianOf(std::vector<double> values);   ///< at least one value; mean of the middle two
 /// Plain median absolute deviation from the median, not scaled to a normal sd.
 [[nodiscard]] double madOf(std::vector<double> values);
 
 /// One quantity over all notes read (of an unjudged colour too); lengths in mm, masses in g.
 struct QuantitySummary {
-    int count = 0;   ///< notes read
+    int count = 0; ///< notes read
     bool judged = false;
     int missing = 0; ///< these five only where judged
     int in = 0;
@@ -45,10 +46,10 @@ using Summaries = std::map<catalogue::Quantity, QuantitySummary>;
 struct Comparison {
     int pairs = 0;
     double meanChange = 0;
-    std::optional<double> sdChange{};                  ///< absent for one pair
-    std::optional<double> t{}, p{};                    ///< two-sided paired t; absent for one pair or where all changes are the same
+    std::optional<double> sdChange{}; ///< absent for one pair
+    std::optional<double> t{}, p{};   ///< two-sided paired t; absent for one pair or where all changes are the same
     std::optional<int> degreesOfFreedom{};
-    std::optional<double> ci95Low{}, ci95High{};       ///< of the mean change, Student
+    std::optional<double> ci95Low{}, ci95High{};           ///< of the mean change, Student
     std::optional<double> agreementLow{}, agreementHigh{}; ///< mean ± 1.96 sd (Bland and Altman 1986)
     /// With a set, over judged pairs. mended: out before, not out after; spoiled: the reverse.
     std::optional<int> outBefore{}, outAfter{}, mended{}, spoiled{};

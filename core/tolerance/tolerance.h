@@ -61,8 +61,9 @@ struct ToleranceSet {
     bool operator==(const ToleranceSet &) const = default;
 };
 
-/// What is wrong with a set's content (limits that cross, a note twice, limits at some points only, a quantity the action
-/// does not have, a negative step or uncertainty, a coverage factor of 0…), one Fault each, without file and line. Empty: nothing.
+/// What is wrong with a set's content (limits that cross, a note twice, limits at some points only, a quantity the
+/// action does not have, a negative step or uncertainty, a coverage factor of 0…), one Fault each, without file and
+/// line. Empty: nothing.
 [[nodiscard]] std::vector<outcome::Fault> faultsOf(const ToleranceSet &set);
 
 /// Target and limits of one quantity on one note. Both limits, one, or (a bare target) none may be there.
@@ -80,7 +81,8 @@ struct Limits {
 };
 
 /// Absent where the set does not judge the quantity on that note's colour.
-[[nodiscard]] std::optional<Limits> limitsAt(const ToleranceSet &set, catalogue::Quantity quantity, keyboard::Note note);
+[[nodiscard]] std::optional<Limits> limitsAt(const ToleranceSet &set, catalogue::Quantity quantity,
+                                             keyboard::Note note);
 
 enum class Status { In, Marginal, Out, Missing, Unjudged };
 /// "in", "marginal", "out", "missing", "unjudged".
