@@ -1,0 +1,90 @@
+#include "prompts/prompts.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QInputDialog>
+#include <QMessageBox>
+#include <QPushButton>
+
+#include <vector>
+
+namespace hammerline::prompts {
+
+namespace {
+
+void fill(QMessageBox &box, const QString &title, const QString &text, const QString &detail, Weight weight)
+{
+    box.setWindowTitle(title);
+    box.setTextFormat(Qt::PlainText);
+    box.setText(text);
+    box.setInformativeText(detail);
+    box.setIcon(weight == Weight::Warning ? QMessageBox::Warning : QMessageBox::Question);
+}
+
+void setUp(QFileDialog &dialog, const FileWish &wish)
+{
+    const bool saving = wish.use == FileWish::Use::Save;
+    dialog.setWindowTitle(wish.title);
+    dialog.setAcceptMode(saving ? QFileDialog::AcceptSave : QFileDialog::AcceptOpen);
+    dialog.setFileMode(saving ? QFileDialog::AnyFile : QFileDialog::ExistingFile);
+    dialog.setDefaultSuffix(wish.defaultSuffix);
+    if (!wish.filter.isEmpty())
+        dialog.setNameFilter(wish.filter);
+    if (wish.start.isEmpty())
+        return;
+    const QFileInfo start(wish.start);
+    dialog.setDirectory(start.isDir() ? start.filePath() : start.path());
+    if (!start.isDir())
+        dialog.selectFile(start.fileName());
+}
+
+} // namespace
+
+int DialogPrompts::ask(QWidget *parent, const Question &question)
+{
+    QMessageBox box(parent);
+    fill(box, question.title, question.text, question.detail, question.weight);
+    std::vector<QPushButton *> buttons;
+    for (const QString &choice : question.choices)
+        buttons.push_back(box.addButton(choice, QMessageBox::ActionRole));
+    const int last = static_cast<int>(buttons.size()) - 1;
+    const int whenClosed = question.whenClosed < 0 ? last : question.whenClosed;
+    box.setDefaultButton(buttons.at(static_cast<std::size_t>(question.preferred)));
+    box.setEscapeButton(buttons.at(static_cast<std::size_t>(whenClosed)));
+    box.exec();
+    for (int index = 0; index <= last; ++index)
+        if (buttons[static_cast<std::size_t>(index)] == box.clickedButton())
+            return index;
+    return whenClosed;
+}
+
+void DialogPrompts::tell(QWidget *parent, const Notice &notice)
+{
+    QMessageBox box(parent);
+    fill(box, notice.title, notice.text, notice.detail, notice.weight);
+    if (notice.weight != Weight::Warning)
+        box.setIcon(QMessageBox::Information);
+    box.setStandardButtons(QMessageBox::Close);
+    box.exec();
+}
+
+std::optional<QString> DialogPrompts::chooseFile(QWidget *parent, const FileWish &wish)
+{
+    QFileDialog dialog(parent);
+    setUp(dialog, wish);
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
+        return std::nullopt;
+    return dialog.selectedFiles().constFirst();
+}
+
+std::optional<QString> DialogPrompts::askText(QWidget *parent, const TextWish &wish)
+{
+    bool accepted = false;
+    const QString text =
+        wish.manyLines
+            ? QInputDialog::getMultiLineText(parent, wish.title, wish.label, wish.initial, &accepted)
+            : QInputDialog::getText(parent, wish.title, wish.label, QLineEdit::Normal, wish.initial, &accepted);
+    return accepted ? std::optional(text) : std::nullopt;
+}
+
+} // namespace hammerline::prompts
