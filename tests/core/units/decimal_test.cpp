@@ -1,0 +1,33 @@
+#include "units/inside/decimal.h"
+
+#include <gtest/gtest.h>
+
+#include <string>
+
+namespace hammerline::units::inside {
+namespace {
+
+TEST(TimesRounded, LooksAtEveryDigitOfALongFraction)
+{
+    // 1/50 800 000 in is half a nanometre; one digit in the far distance decides.
+    const std::string half(200, '0');
+    EXPECT_EQ(timesRounded({"0", "5" + half}, 1), 1);
+    EXPECT_EQ(timesRounded({"0", "4" + std::string(200, '9')}, 1), 0);
+    EXPECT_EQ(timesRounded({"1", "5" + half + "1"}, 2), 3);
+}
+
+TEST(TimesRounded, TakesEmptyParts)
+{
+    EXPECT_EQ(timesRounded({"", "125"}, 25'400'000), 3'175'000);
+    EXPECT_EQ(timesRounded({"7", ""}, 1'000), 7'000);
+    EXPECT_EQ(timesRounded({"", ""}, 1'000), 0);
+}
+
+TEST(TimesRounded, SaturatesInsteadOfOverflowing)
+{
+    EXPECT_EQ(timesRounded({std::string(5000, '9'), ""}, 25'400'000), saturated);
+    EXPECT_EQ(timesRounded({std::string(5000, '0') + "1", ""}, 1'000), 1'000);
+}
+
+} // namespace
+} // namespace hammerline::units::inside
