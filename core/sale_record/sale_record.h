@@ -1,11 +1,13 @@
 #pragma once
 // The regulation record as a value: every figure and verdict that the paper will show, no layout and no words of
-// the page. Built by pure assembly from what the logbook holds, so that it can be tested without a file and written as JSON.
+// the page. Built by pure assembly from what the logbook holds, so that it can be tested without a file and written as
+// JSON.
 
 #include "analysis/analysis.h"
 #include "instrument/instrument.h"
 #include "outcome/outcome.h"
 #include "readings/readings.h"
+#include "sale_record/cautions.h"
 #include "tolerance/judge.h"
 
 #include <optional>
@@ -23,36 +25,44 @@ struct PassPart {
     analysis::Summaries summaries{};
 };
 
-/// Cautions that apply to this instrument; the page words them.
-enum class Caution { StringTension, TallUprightTips, LeadInKeys, IvoryLaw, Dust, ClimateMovesIt };
-
 struct SaleRecord {
     instrument::Instrument instrument{};
     tolerance::ToleranceSet set{};
     readings::Instant issued{};
     std::string issuedBy{};
     std::string programVersion{};
-    std::optional<PassPart> asFound{}; ///< the first as-found pass with readings
-    PassPart asLeft{};                 ///< the newest pass with readings that is not the as-found one, or that one alone
-    analysis::Comparisons change{};    ///< as found -> as left; empty without an as-found pass
-    /// Out, marginal, uneven or missing as left, worst first.
+    /// The newest as-left or recheck pass; where there is none, the newest setting pass; where there is none either,
+    /// the newest pass at all (of an instrument that was measured as it came and no more). Its purpose tells.
+    PassPart asLeft{};
+    /// The first as-found pass of the round of work that asLeft ends: the first since an earlier round was left. Absent
+    /// where there is none, or where asLeft is that pass itself.
+    std::optional<PassPart> asFound{};
+    analysis::Comparisons change{}; ///< as found -> as left; empty without an as-found pass
+    /// Out, marginal, uneven or missing as left, worst first in half-widths; those without one come last, missing
+    /// after the others; equals by quantity, then note.
     std::vector<tolerance::Verdict> exceptions{};
     std::vector<Caution> cautions{};
 
-    /// Judged pairs as left: how many there are, and how many are inside (in or marginal).
+    /// Judged pairs as left: how many there are (missing ones too), and how many are inside (in or marginal).
     [[nodiscard]] int judgedPairs() const;
     [[nodiscard]] int pairsInside() const;
+    /// Quantities that the action has and nobody read as left, in the order of the catalogue.
+    [[nodiscard]] std::vector<catalogue::Quantity> notMeasured() const;
 };
 
 struct RecordInput {
     instrument::Instrument instrument{};
     tolerance::ToleranceSet set{};
-    /// Every pass of the instrument with its readings, any order.
+    /// Every pass of the instrument with its readings, any order; those without readings are passed over.
     std::vector<std::pair<readings::Pass, std::vector<readings::Reading>>> passes{};
     readings::Instant issued{};
     std::string issuedBy{};
     std::string programVersion{};
 };
+
+/// Judged pairs of one pass, and those of them that are inside (in or marginal).
+[[nodiscard]] int judgedPairsOf(const PassPart &part);
+[[nodiscard]] int pairsInsideOf(const PassPart &part);
 
 /// Refused where no pass has a reading, or the set is for the other action.
 [[nodiscard]] outcome::Outcome<SaleRecord> assemble(const RecordInput &input);

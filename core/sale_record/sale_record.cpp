@@ -1,0 +1,170 @@
+#include "sale_record/sale_record.h"
+
+#include <algorithm>
+#include <span>
+#include <tuple>
+
+namespace hammerline::sale_record {
+
+namespace {
+
+using readings::Purpose;
+using tolerance::Status;
+using tolerance::Verdict;
+using PassWithReadings = std::pair<readings::Pass, std::vector<readings::Reading>>;
+
+/// Passes with readings, oldest first.
+std::vector<const PassWithReadings *> measuredPasses(const RecordInput &input)
+{
+    std::vector<const PassWithReadings *> passes;
+    for (const PassWithReadings &pass : input.passes)
+        if (!pass.second.empty())
+            passes.push_back(&pass);
+    std::ranges::stable_sort(
+        passes, {}, [](const PassWithReadings *pass) { return std::tuple(pass->first.began, pass->first.id); });
+    return passes;
+}
+
+/// How well a pass can speak for the state in which the instrument leaves.
+int finality(Purpose purpose)
+{
+    switch (purpose) {
+    case Purpose::AsLeft:
+    case Purpose::Recheck:
+        return 2;
+    case Purpose::Setting:
+        return 1;
+    case Purpose::AsFound:
+        break;
+    }
+    return 0;
+}
+
+/// The newest of the most final; `passes` must not be empty.
+std::size_t chooseAsLeft(std::span<const PassWithReadings *const> passes)
+{
+    std::size_t chosen = 0;
+    for (std::size_t i = 1; i < passes.size(); ++i)
+        if (finality(passes[i]->first.purpose) >= finality(passes[chosen]->first.purpose))
+            chosen = i;
+    return chosen;
+}
+
+/// The first as-found pass since an earlier round of work was left; null for none.
+const PassWithReadings *chooseAsFound(std::span<const PassWithReadings *const> before)
+{
+    const PassWithReadings *found = nullptr;
+    bool roundIsOver = true;
+    for (const PassWithReadings *pass : before) {
+        if (pass->first.purpose == Purpose::AsFound && roundIsOver) {
+            found = pass;
+            roundIsOver = false;
+        }
+        if (pass->first.purpose == Purpose::AsLeft)
+            roundIsOver = true;
+    }
+    return found;
+}
+
+PassPart partOf(const PassWithReadings &pass, const RecordInput &input)
+{
+    PassPart part{pass.first, pass.second, readings::meansOf(pass.second), {}, {}};
+    part.judgement = tolerance::judge(part.values, input.set, input.instrument.compass, input.instrument.sections);
+    part.summaries = analysis::summarise(part.judgement, &input.set);
+    return part;
+}
+
+bool isException(const Verdict &verdict)
+{
+    return verdict.status == Status::Out || verdict.status == Status::Marginal || verdict.status == Status::Missing ||
+           verdict.uneven;
+}
+
+std::vector<Verdict> exceptionsOf(const tolerance::Judgement &judgement)
+{
+    std::vector<Verdict> exceptions;
+    std::ranges::copy_if(judgement.verdicts, std::back_inserter(exceptions), isException);
+    std::ranges::stable_sort(exceptions, {}, [](const Verdict &verdict) {
+        return std::tuple(-verdict.halfWidths().value_or(-1), verdict.status == Status::Missing, verdict.quantity,
+                          verdict.note);
+    });
+    return exceptions;
+}
+
+outcome::Fault wrongAction(const RecordInput &input)
+{
+    return {{},
+            0,
+            "the tolerance set \"" + input.set.name + "\" is for a " + std::string(catalogue::idOf(input.set.action)) +
+                " action and the instrument has a " + std::string(catalogue::idOf(input.instrument.action)) +
+                " one; choose a set for it"};
+}
+
+SaleRecord headOf(const RecordInput &input)
+{
+    SaleRecord record;
+    record.instrument = input.instrument;
+    record.set = input.set;
+    record.issued = input.issued;
+    record.issuedBy = input.issuedBy;
+    record.programVersion = input.programVersion;
+    record.cautions = cautionsFor(input.instrument);
+    return record;
+}
+
+} // namespace
+
+int judgedPairsOf(const PassPart &part)
+{
+    return static_cast<int>(std::ranges::count_if(
+        part.judgement.verdicts, [](const Verdict &verdict) { return verdict.status != Status::Unjudged; }));
+}
+
+int pairsInsideOf(const PassPart &part)
+{
+    return static_cast<int>(std::ranges::count_if(part.judgement.verdicts, [](const Verdict &verdict) {
+        return verdict.status == Status::In || verdict.status == Status::Marginal;
+    }));
+}
+
+int SaleRecord::judgedPairs() const
+{
+    return judgedPairsOf(asLeft);
+}
+
+int SaleRecord::pairsInside() const
+{
+    return pairsInsideOf(asLeft);
+}
+
+std::vector<catalogue::Quantity> SaleRecord::notMeasured() const
+{
+    std::vector<catalogue::Quantity> quantities;
+    for (const catalogue::QuantityInfo &info : catalogue::all())
+        if (catalogue::has(instrument.action, info.quantity) && asLeft.values.column(info.quantity).empty())
+            quantities.push_back(info.quantity);
+    return quantities;
+}
+
+outcome::Outcome<SaleRecord> assemble(const RecordInput &input)
+{
+    if (input.set.action != input.instrument.action)
+        return wrongAction(input);
+    const auto passes = measuredPasses(input);
+    if (passes.empty())
+        return outcome::Fault{{},
+                              0,
+                              "\"" + input.instrument.name +
+                                  "\" has no readings yet; a record needs at least one pass with readings"};
+    SaleRecord record = headOf(input);
+    const std::size_t left = chooseAsLeft(passes);
+    record.asLeft = partOf(*passes[left], input);
+    if (const auto *found = chooseAsFound(std::span(passes).first(left))) {
+        record.asFound = partOf(*found, input);
+        record.change = analysis::compare(record.asFound->values, record.asLeft.values, &input.set);
+    }
+    record.exceptions = exceptionsOf(record.asLeft.judgement);
+    return record;
+}
+
+} // namespace hammerline::sale_record
