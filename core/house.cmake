@@ -18,7 +18,8 @@ set(HOUSE_CORE_FLOORS
   analysis
   action
   sale_record+review
-  logbook+exchange)
+  logbook+exchange
+  seal)
 set(HOUSE_APP_FLOORS
   wording+prompts
   keyboard_strip+charts+gauge_input

@@ -1,0 +1,50 @@
+#pragma once
+// Text laid out once, where the paper is known, and painted later: lines broken to a width, measured without hinting, so
+// that what was measured is what stands on the page. All measures are points (1/72 in).
+
+#include <QColor>
+#include <QFont>
+#include <QPointF>
+#include <QString>
+
+#include <vector>
+
+class QPainter;
+
+namespace hammerline::record_pdf {
+
+struct TextStyle {
+    int size = 9; ///< points
+    bool bold = false;
+    QColor colour = Qt::black;
+    double leading = 1.35; ///< from baseline to baseline, in sizes
+};
+
+/// The one family of the record, embedded in every file.
+[[nodiscard]] QFont fontOf(const TextStyle &style);
+[[nodiscard]] double widthOf(const QString &text, const TextStyle &style);
+
+class TextBlock {
+public:
+    TextBlock() = default;
+    /// Breaks at blanks and at '\n'; a word wider than `width` is broken inside.
+    TextBlock(const QString &text, const TextStyle &style, double width, Qt::Alignment alignment = Qt::AlignLeft);
+
+    [[nodiscard]] double height() const { return m_height; }
+    /// Baseline of the first line, below the block's top.
+    [[nodiscard]] double firstBaseline() const;
+    void paint(QPainter &painter, QPointF topLeft) const;
+
+private:
+    struct Line {
+        QString text;
+        QPointF baseline;
+    };
+    void breakParagraph(const QString &paragraph, double width, Qt::Alignment alignment);
+
+    TextStyle m_style;
+    std::vector<Line> m_lines;
+    double m_height = 0;
+};
+
+} // namespace hammerline::record_pdf
