@@ -31,8 +31,9 @@ struct RecordPdfOptions {
     Paper paper = Paper::A4;
     /// Dates, decimal mark and the document's language mark.
     QLocale locale = QLocale(QLocale::English, QLocale::UnitedKingdom);
-    /// Words of the record's own language (context "Record"), apart from the program's. Not owned. Null: English.
-    const QTranslator *words = nullptr;
+    /// Words of the record's own language, apart from the program's; in force while the record is made. Not owned.
+    /// Null: the program's language.
+    QTranslator *words = nullptr;
     /// Present where the bytes will be sealed.
     std::optional<SealLine> seal{};
 };

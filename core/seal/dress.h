@@ -1,9 +1,9 @@
 #pragma once
-// Turns the PDF that a drawing library made into a record fit for keeping: built to PDF/A-3b (ISO 19005-3), with the data
-// it speaks of embedded as files, its title and language named, and no moment in it but the one handed in.
+// Turns the PDF that a drawing library made into a record fit for keeping: built to PDF/A-3b (ISO 19005-3), with the
+// data it speaks of embedded as files, its title and language named, and no moment in it but the one handed in.
 //
-// The file is rewritten once by libqpdf. The same bytes and the same dressing give the same bytes. The pages themselves are
-// not touched: fonts and colours must be in order already (all fonts embedded, device RGB alone).
+// The file is rewritten once by libqpdf. The same bytes and the same dressing give the same bytes. The pages themselves
+// are not touched: fonts and colours must be in order already (all fonts embedded, device RGB alone).
 
 #include "readings/instant.h"
 

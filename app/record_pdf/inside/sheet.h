@@ -1,7 +1,7 @@
 #pragma once
-// The paper before it is printed: a run of pages onto which blocks are set one below the other. Nothing is painted while
-// setting; each block leaves a deed for later. So the number of pages, and the page on which a chapter stands, are known
-// when the first page is painted.
+// The paper before it is printed: a run of pages onto which blocks are set one below the other. Nothing is painted
+// while setting; each block leaves a deed for later. So the number of pages, and the page on which a chapter stands,
+// are known when the first page is painted.
 
 #include "record_pdf/inside/text_block.h"
 

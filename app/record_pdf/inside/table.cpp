@@ -77,7 +77,8 @@ void Table::place(const std::vector<TextBlock> &blocks)
 {
     double x = m_sheet.body().left();
     for (std::size_t i = 0; i < blocks.size(); ++i) {
-        m_sheet.later([block = blocks[i], at = QPointF(x, m_sheet.y())](QPainter &painter) { block.paint(painter, at); });
+        m_sheet.later(
+            [block = blocks[i], at = QPointF(x, m_sheet.y())](QPainter &painter) { block.paint(painter, at); });
         x += m_columns[i].width;
     }
 }

@@ -48,7 +48,7 @@ void TextBlock::breakParagraph(const QString &paragraph, double width, Qt::Align
     for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
         line.setLineWidth(width);
         const QString text = paragraph.mid(line.textStart(), line.textLength()).trimmed();
-        const double left = (alignment & Qt::AlignRight) ? width - metrics.horizontalAdvance(text)
+        const double left = (alignment & Qt::AlignRight)     ? width - metrics.horizontalAdvance(text)
                             : (alignment & Qt::AlignHCenter) ? (width - metrics.horizontalAdvance(text)) / 2
                                                              : 0;
         // The line's body stands in the middle of its step.

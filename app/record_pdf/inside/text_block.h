@@ -1,6 +1,6 @@
 #pragma once
-// Text laid out once, where the paper is known, and painted later: lines broken to a width, measured without hinting, so
-// that what was measured is what stands on the page. All measures are points (1/72 in).
+// Text laid out once, where the paper is known, and painted later: lines broken to a width, measured without hinting,
+// so that what was measured is what stands on the page. All measures are points (1/72 in).
 
 #include <QColor>
 #include <QFont>

@@ -1,5 +1,6 @@
 #pragma once
-// The XMP packet (ISO 16684-1) that says of the file what its document information says, and that it is built to PDF/A-3b.
+// The XMP packet (ISO 16684-1) that says of the file what its document information says, and that it is built to
+// PDF/A-3b.
 
 #include "seal/dress.h"
 

@@ -1,0 +1,106 @@
+// Everything that is not as promised, worst first; what was promised and not measured in runs of notes.
+
+#include "record_pdf/inside/pages.h"
+#include "record_pdf/inside/table.h"
+
+#include "wording/wording.h"
+
+#include <map>
+
+namespace hammerline::record_pdf {
+
+namespace {
+
+using tolerance::Status;
+using tolerance::Verdict;
+
+QString kindOf(const Verdict &verdict)
+{
+    if (verdict.status == Status::In || verdict.status == Status::Unjudged)
+        return Record::tr("uneven");
+    const QString status = wording::nameOf(verdict.status);
+    return verdict.uneven ? Record::tr("%1, uneven").arg(status) : status;
+}
+
+QString foundText(const Verdict &verdict, const Context &context)
+{
+    if (!context.hasBefore())
+        return {};
+    const auto value = context.record.asFound->values.value(verdict.quantity, verdict.note);
+    return value ? wording::amountText(*value, context.form) : QStringLiteral("\u2013");
+}
+
+QString remarkOn(const Verdict &verdict, const Context &context)
+{
+    QString text = wording::verdictSentence(verdict, context.form);
+    if (verdict.uneven && verdict.stepFromBelow)
+        text += Record::tr(" Step from its lower neighbour: %1.")
+                    .arg(wording::changeText(*verdict.stepFromBelow, context.form));
+    return text;
+}
+
+void setMeasured(Sheet &sheet, const Context &context)
+{
+    std::vector<Column> columns{{Record::tr("note"), 34}, {Record::tr("measure"), 70}, {Record::tr("verdict"), 74}};
+    if (context.hasBefore())
+        columns.push_back({context.foundName(), 54, Qt::AlignRight});
+    columns.push_back({context.leftName(), 54, Qt::AlignRight});
+    columns.push_back({Record::tr("what it means"), 0});
+    Table table(sheet, columns);
+    for (const Verdict &verdict : context.record.exceptions) {
+        if (verdict.status == Status::Missing)
+            continue;
+        QStringList cells{fromCore(verdict.note.name()), wording::nameOf(verdict.quantity), kindOf(verdict)};
+        if (context.hasBefore())
+            cells << foundText(verdict, context);
+        cells << wording::amountText(*verdict.value, context.form) << remarkOn(verdict, context);
+        table.row(cells, {true, false, verdict.status == Status::Out});
+    }
+    table.rule();
+    sheet.skip(10);
+}
+
+void setMissing(Sheet &sheet, const Context &context)
+{
+    std::map<catalogue::Quantity, std::vector<keyboard::Note>> missing;
+    for (const Verdict &verdict : context.record.exceptions)
+        if (verdict.status == Status::Missing)
+            missing[verdict.quantity].push_back(verdict.note);
+    if (missing.empty())
+        return;
+    sheet.heading(Record::tr("Promised by the tolerance set and not measured"));
+    Table table(sheet, {{Record::tr("measure"), 100}, {Record::tr("how many"), 60}, {Record::tr("notes"), 0}});
+    for (const auto &[quantity, notes] : missing)
+        table.row({wording::nameOf(quantity), QString::number(notes.size()), noteRuns(notes)});
+    table.rule();
+}
+
+bool anyMeasured(const Context &context)
+{
+    for (const Verdict &verdict : context.record.exceptions)
+        if (verdict.status != Status::Missing)
+            return true;
+    return false;
+}
+
+} // namespace
+
+void setExceptions(Sheet &sheet, const Context &context)
+{
+    sheet.chapter(exceptionsChapter());
+    if (context.record.exceptions.empty()) {
+        sheet.paragraph(
+            Record::tr("There are none: every measure that the tolerance set names was read, lies inside its limits "
+                       "and is even with its neighbours."));
+        return;
+    }
+    sheet.paragraph(
+        Record::tr("Out of limits, close to a limit, or uneven, worst first: ordered by the distance from target in "
+                   "units of half the width between the limits."),
+        quietText);
+    if (anyMeasured(context))
+        setMeasured(sheet, context);
+    setMissing(sheet, context);
+}
+
+} // namespace hammerline::record_pdf

@@ -1,0 +1,197 @@
+// Page one, for a family: what stands before them, what was done to it, and in what state it leaves. One picture.
+
+#include "record_pdf/inside/pages.h"
+#include "record_pdf/inside/table.h"
+
+#include "keyboard_strip/paint_strip.h"
+#include "wording/wording.h"
+
+#include <QPainter>
+
+namespace hammerline::record_pdf {
+
+namespace {
+
+constexpr TextStyle nameText{30, true, Qt::black, 1.2};
+constexpr TextStyle figureText{36, true, Qt::black, 1.1};
+constexpr TextStyle plainText{11, false, Qt::black, 1.5};
+constexpr TextStyle labelText{9, true, Qt::black, 1.4};
+
+void setTitle(Sheet &sheet, const Context &context)
+{
+    const auto &record = context.record;
+    sheet.paragraph(Record::tr("Regulation record"), {12, false, QColor(0x55, 0x55, 0x55), 1.3});
+    sheet.paragraph(fromCore(record.instrument.name), nameText);
+    sheet.paragraph(describe(record.instrument, context.options.locale), {10, false, QColor(0x33, 0x33, 0x33), 1.5});
+    sheet.skip(6);
+    sheet.hairline();
+    sheet.skip(14);
+}
+
+QString stateSentence(const Context &context)
+{
+    const auto &record = context.record;
+    QString sentence = Record::tr("measures that this workshop promises are where they should be, as measured on %1.")
+                           .arg(dayText(record.asLeft.pass.began, context.options.locale));
+    if (context.hasBefore())
+        sentence += QLatin1Char(' ') + Record::tr("When the instrument came in, %1 of %2 were.")
+                                           .arg(sale_record::pairsInsideOf(*record.asFound))
+                                           .arg(sale_record::judgedPairsOf(*record.asFound));
+    return sentence;
+}
+
+/// The one figure of the page, with its sentence beside it.
+void setFigure(Sheet &sheet, const Context &context)
+{
+    const auto &record = context.record;
+    const QString figure = Record::tr("%1 of %2").arg(record.pairsInside()).arg(record.judgedPairs());
+    const double figureWidth = widthOf(figure, figureText) + 18;
+    const TextBlock big(figure, figureText, figureWidth);
+    const TextBlock sentence(stateSentence(context), plainText, sheet.body().width() - figureWidth);
+    const QPointF at(sheet.body().left(), sheet.y());
+    sheet.later([big, sentence, at, figureWidth](QPainter &painter) {
+        big.paint(painter, at);
+        sentence.paint(painter, at + QPointF(figureWidth, 0));
+    });
+    sheet.skip(std::max(big.height(), sentence.height()) + 12);
+}
+
+void setStrip(Sheet &sheet, const Context &context, const sale_record::PassPart &part, const QString &label)
+{
+    keyboard_strip::StripSource source;
+    source.compass = context.record.instrument.compass;
+    source.sections = context.record.instrument.sections;
+    source.now = &part.judgement;
+    source.form = context.form;
+    const auto model = keyboard_strip::modelOf(source);
+    const auto style = keyboard_strip::printStyle(6);
+    const double width = sheet.body().width();
+    const double height = keyboard_strip::heightFor(style, source.compass, width);
+    sheet.paragraph(label, labelText);
+    const QRectF rect(sheet.body().left(), sheet.y(), width, height);
+    sheet.later([model, style, rect](QPainter &painter) { keyboard_strip::paintStrip(painter, rect, model, style); });
+    sheet.skip(height + 8);
+}
+
+void setPicture(Sheet &sheet, const Context &context)
+{
+    const auto &record = context.record;
+    const QString named = QStringLiteral("%1, %2");
+    const QLocale &locale = context.options.locale;
+    if (context.hasBefore())
+        setStrip(sheet, context, *record.asFound,
+                 named.arg(context.foundName(), dayText(record.asFound->pass.began, locale)));
+    setStrip(sheet, context, record.asLeft, named.arg(context.leftName(), dayText(record.asLeft.pass.began, locale)));
+    sheet.paragraph(
+        Record::tr("Each key carries a small gauge with its worst measure on it: inside the pale field it is where "
+                   "it should be; above or below the field it is too large or too small."),
+        quietText);
+    sheet.skip(4);
+}
+
+QString workSentence(const Context &context)
+{
+    const auto &record = context.record;
+    const auto left = static_cast<int>(record.asLeft.readings.size());
+    if (!context.hasBefore())
+        return Record::tr("The action was measured key by key (%1 readings). How it was before is not recorded.")
+            .arg(left);
+    int mended = 0;
+    for (const auto &[quantity, change] : record.change)
+        mended += change.mended.value_or(0);
+    return Record::tr(
+               "The action was measured key by key as it came (%1 readings), set, and measured again (%2 readings). "
+               "%3 measures that were outside their limits came inside.")
+        .arg(record.asFound->readings.size())
+        .arg(left)
+        .arg(mended);
+}
+
+QString countOf(const sale_record::PassPart &part, catalogue::Quantity quantity)
+{
+    const auto found = part.summaries.find(quantity);
+    if (found == part.summaries.end() || !found->second.judged || found->second.count == 0)
+        return QStringLiteral("\u2013");
+    return QString::number(found->second.out);
+}
+
+bool isJudged(const Context &context, catalogue::Quantity quantity)
+{
+    const auto found = context.record.asLeft.summaries.find(quantity);
+    return found != context.record.asLeft.summaries.end() && found->second.judged;
+}
+
+void setMeanings(Sheet &sheet, const Context &context)
+{
+    constexpr TextStyle style{9, false, Qt::black, 1.35};
+    constexpr double countWidth = 92;
+    const int counts = context.hasBefore() ? 2 : 1;
+    std::vector<Column> columns{{Record::tr("What a player feels"), sheet.body().width() - counts * countWidth}};
+    if (context.hasBefore())
+        columns.push_back({Record::tr("keys out before"), countWidth, Qt::AlignRight});
+    columns.push_back({Record::tr("keys out now"), countWidth, Qt::AlignRight});
+    Table table(sheet, columns, style);
+    for (const catalogue::Quantity quantity : quantitiesOf(context.record)) {
+        if (!isJudged(context, quantity))
+            continue;
+        QStringList cells{plainMeaningOf(quantity)};
+        if (context.hasBefore())
+            cells << countOf(*context.record.asFound, quantity);
+        table.row(cells << countOf(context.record.asLeft, quantity));
+    }
+    table.rule();
+    sheet.skip(10);
+}
+
+QString restSentence(const Context &context, const Sheet &sheet)
+{
+    const auto &record = context.record;
+    const int rest = record.judgedPairs() - record.pairsInside();
+    if (rest == 0)
+        return Record::tr("Nothing that was promised is outside its limits or unmeasured.");
+    int missing = 0;
+    for (const auto &verdict : record.exceptions)
+        missing += verdict.status == tolerance::Status::Missing ? 1 : 0;
+    return Record::tr("Outside their limits: %1. Promised and not measured: %2. Page %3 names each of them.")
+        .arg(rest - missing)
+        .arg(missing)
+        .arg(sheet.pageOf(exceptionsChapter()));
+}
+
+/// The page that the sentence points to is known only when everything is set: it is laid out when it is painted.
+void setRest(Sheet &sheet, const Context &context)
+{
+    sheet.later([&sheet, &context, at = QPointF(sheet.body().left(), sheet.y())](QPainter &painter) {
+        TextBlock(restSentence(context, sheet), plainText, sheet.body().width()).paint(painter, at);
+    });
+    sheet.skip(2 * plainText.size * plainText.leading + 4);
+}
+
+void setFootOfFrontPage(Sheet &sheet, const Context &context)
+{
+    sheet.paragraph(
+        Record::tr("This record speaks of the day on which the instrument was measured. It is no promise of how "
+                   "long that lasts. The pages that follow are for your technician: limits and their sources, "
+                   "charts, every reading, and how it was measured."),
+        quietText);
+    if (const auto &seal = context.options.seal)
+        sheet.paragraph(
+            Record::tr("Sealed by %1. Fingerprint of the certificate (SHA-256): %2").arg(seal->name, seal->fingerprint),
+            quietText);
+}
+
+} // namespace
+
+void setFrontPage(Sheet &sheet, const Context &context)
+{
+    setTitle(sheet, context);
+    setFigure(sheet, context);
+    setPicture(sheet, context);
+    sheet.paragraph(workSentence(context), plainText);
+    sheet.skip(2);
+    setMeanings(sheet, context);
+    setRest(sheet, context);
+    setFootOfFrontPage(sheet, context);
+}
+
+} // namespace hammerline::record_pdf

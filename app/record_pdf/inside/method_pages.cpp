@@ -1,0 +1,140 @@
+// How, by whom, with what and in what climate it was measured; what was not measured; the cautions.
+
+#include "record_pdf/inside/pages.h"
+#include "record_pdf/inside/table.h"
+
+#include "wording/wording.h"
+
+namespace hammerline::record_pdf {
+
+namespace {
+
+using readings::Pass;
+using sale_record::PassPart;
+
+QString orNotStated(const QString &text)
+{
+    return text.isEmpty() ? Record::tr("not stated") : text;
+}
+
+QString timeText(const Pass &pass)
+{
+    return fromCore(readings::rfc3339(std::chrono::floor<std::chrono::minutes>(pass.began)))
+        .replace(QLatin1Char('T'), QLatin1Char(' '))
+        .replace(QStringLiteral(":00Z"), QStringLiteral(" UTC"));
+}
+
+QString climateText(const Pass &pass, const Context &context)
+{
+    QStringList parts;
+    if (pass.climate.celsius)
+        parts << Record::tr("%1 \u00b0C").arg(wording::numberText(*pass.climate.celsius, 1, context.form));
+    if (pass.climate.relativeHumidityPercent)
+        parts << Record::tr("%1 % relative humidity")
+                     .arg(wording::numberText(*pass.climate.relativeHumidityPercent, 0, context.form));
+    return orNotStated(parts.join(QStringLiteral(", ")));
+}
+
+QString lengthText(units::Length length, const Context &context)
+{
+    if (length == units::Length())
+        return Record::tr("not stated");
+    wording::NumberForm fine = context.form;
+    fine.lengthDecimals = std::max(fine.lengthDecimals, 3);
+    return wording::amountText(length, fine);
+}
+
+void setPasses(Sheet &sheet, const Context &context)
+{
+    std::vector<const PassPart *> parts;
+    if (context.hasBefore())
+        parts.push_back(&*context.record.asFound);
+    parts.push_back(&context.record.asLeft);
+
+    std::vector<Column> columns{{QString(), 140}};
+    for (const PassPart *part : parts)
+        columns.push_back(
+            {wording::nameOf(part->pass.purpose), (sheet.body().width() - 140) / static_cast<double>(parts.size())});
+    constexpr TextStyle style{8, false, Qt::black, 1.4};
+    Table table(sheet, columns, style);
+    const auto line = [&](const QString &label, const std::function<QString(const PassPart &)> &say) {
+        QStringList cells{label};
+        for (const PassPart *part : parts)
+            cells << say(*part);
+        table.row(cells);
+    };
+    line(Record::tr("began"), [](const PassPart &part) { return timeText(part.pass); });
+    line(Record::tr("measured by"), [](const PassPart &part) { return orNotStated(fromCore(part.pass.person)); });
+    line(Record::tr("climate"), [&](const PassPart &part) { return climateText(part.pass, context); });
+    line(Record::tr("gauge"), [](const PassPart &part) { return orNotStated(fromCore(part.pass.gauge.name)); });
+    line(Record::tr("resolution of the gauge"),
+         [&](const PassPart &part) { return lengthText(part.pass.gauge.resolution, context); });
+    line(Record::tr("its expanded uncertainty, k = 2"),
+         [&](const PassPart &part) { return lengthText(part.pass.gauge.expandedUncertainty, context); });
+    line(Record::tr("dip measured at"), [](const PassPart &part) { return wording::nameOf(part.pass.dipDatum); });
+    if (context.record.instrument.action == catalogue::ActionKind::Grand)
+        line(Record::tr("drop measured"), [](const PassPart &part) { return wording::nameOf(part.pass.dropDatum); });
+    line(Record::tr("readings, takes counted"),
+         [](const PassPart &part) { return QString::number(part.readings.size()); });
+    line(Record::tr("remark"), [](const PassPart &part) { return fromCore(part.pass.remark); });
+    table.rule();
+    sheet.skip(8);
+}
+
+void setDefinitions(Sheet &sheet, const Context &context)
+{
+    sheet.heading(Record::tr("What each measure is"));
+    constexpr TextStyle style{8, false, Qt::black, 1.4};
+    Table table(sheet, {{Record::tr("measure"), 90}, {Record::tr("how it is measured"), 0}}, style);
+    for (const catalogue::Quantity quantity : quantitiesOf(context.record))
+        table.row({wording::nameOf(quantity), wording::definitionOf(quantity)}, {true});
+    table.rule();
+    sheet.skip(8);
+}
+
+void setNotMeasured(Sheet &sheet, const Context &context)
+{
+    sheet.heading(Record::tr("What was not measured"));
+    QStringList names;
+    for (const catalogue::Quantity quantity : context.record.notMeasured())
+        names << wording::nameOf(quantity);
+    if (!names.isEmpty())
+        sheet.paragraph(Record::tr("On no note: %1.").arg(names.join(QStringLiteral(", "))));
+    sheet.paragraph(Record::tr("Single notes that were promised and not read are listed under \u201c%1\u201d.")
+                        .arg(exceptionsChapter()));
+    sheet.paragraph(
+        Record::tr("This record is about the regulation of the action. It says nothing of tuning, tone, strings, "
+                   "soundboard, pin block, case or value."));
+}
+
+} // namespace
+
+void setMethod(Sheet &sheet, const Context &context)
+{
+    sheet.chapter(Record::tr("How it was measured"));
+    setPasses(sheet, context);
+    setDefinitions(sheet, context);
+    setNotMeasured(sheet, context);
+    sheet.heading(Record::tr("What this record is"));
+    sheet.paragraph(
+        Record::tr(
+            "Issued on %1 by %2 with Hammerline %3. It speaks of the instrument on the day it was measured and of no "
+            "other day. The readings stand inside this document as files: record.json and readings.csv%4.")
+            .arg(dayText(context.record.issued, context.options.locale), orNotStated(fromCore(context.record.issuedBy)),
+                 fromCore(context.record.programVersion),
+                 context.hasBefore() ? Record::tr(" (as left) and readings-as-found.csv") : QString()));
+}
+
+void setCautions(Sheet &sheet, const Context &context)
+{
+    sheet.chapterHere(Record::tr("Cautions"), 60.0 + 44.0 * static_cast<double>(context.record.cautions.size()));
+    for (const sale_record::Caution caution : context.record.cautions)
+        sheet.paragraph(cautionText(caution));
+    sheet.paragraph(
+        Record::tr(
+            "These are the usual cautions of the trade and no legal advice. The law of your country, local rules and "
+            "licensed practice come before them."),
+        quietText);
+}
+
+} // namespace hammerline::record_pdf

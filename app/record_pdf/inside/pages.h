@@ -1,0 +1,41 @@
+#pragma once
+// The chapters of the record, each a free function that sets itself onto the sheet. They share what is said of the
+// record as a whole; every figure comes from the SaleRecord and none is computed on the way to the paper.
+
+#include "record_pdf/inside/record_words.h"
+#include "record_pdf/inside/sheet.h"
+#include "record_pdf/record_pdf.h"
+#include "wording/number_form.h"
+
+namespace hammerline::record_pdf {
+
+struct Context {
+    const sale_record::SaleRecord &record;
+    const RecordPdfOptions &options;
+    wording::NumberForm form{};
+
+    [[nodiscard]] bool hasBefore() const { return record.asFound.has_value(); }
+    /// "As found" and "As left", or whatever the purpose of the pass was.
+    [[nodiscard]] QString foundName() const;
+    [[nodiscard]] QString leftName() const;
+    /// "Let-off (mm)".
+    [[nodiscard]] QString headOf(catalogue::Quantity quantity) const;
+};
+
+/// Quantities read in either pass or judged by the set, in the order of the catalogue.
+[[nodiscard]] std::vector<catalogue::Quantity> quantitiesOf(const sale_record::SaleRecord &record);
+
+void setFrontPage(Sheet &sheet, const Context &context);
+void setSummary(Sheet &sheet, const Context &context);
+void setCharts(Sheet &sheet, const Context &context);
+void setExceptions(Sheet &sheet, const Context &context);
+void setTolerances(Sheet &sheet, const Context &context);
+void setReadings(Sheet &sheet, const Context &context);
+void setMethod(Sheet &sheet, const Context &context);
+void setCautions(Sheet &sheet, const Context &context);
+
+/// Names of chapters that other chapters point to.
+[[nodiscard]] QString exceptionsChapter();
+[[nodiscard]] QString readingsChapter();
+
+} // namespace hammerline::record_pdf

@@ -1,0 +1,174 @@
+// Before and after in figures, and the same as charts.
+
+#include "record_pdf/inside/pages.h"
+#include "record_pdf/inside/table.h"
+
+#include "charts/charts.h"
+#include "wording/palette.h"
+#include "wording/wording.h"
+
+#include <QPainter>
+
+namespace hammerline::record_pdf {
+
+namespace {
+
+using analysis::QuantitySummary;
+
+const QString noFigure = QStringLiteral("\u2013");
+
+const QuantitySummary *summaryOf(const sale_record::PassPart &part, catalogue::Quantity quantity)
+{
+    const auto found = part.summaries.find(quantity);
+    return found == part.summaries.end() ? nullptr : &found->second;
+}
+
+/// A mean or spread in the unit of the form; one digit more than a reading has, as a mean deserves.
+QString figure(const std::optional<double> &display, catalogue::Quantity quantity, const Context &context)
+{
+    if (!display)
+        return noFigure;
+    const auto dimension = catalogue::infoOf(quantity).dimension;
+    const double shown = wording::inUnit(units::Amount::fromDisplay(dimension, *display), context.form);
+    return wording::numberText(shown, context.form.decimalsFor(dimension) + 1, context.form);
+}
+
+QString judgedCount(const QuantitySummary *summary, int QuantitySummary::*count)
+{
+    return summary && summary->judged ? QString::number(summary->*count) : noFigure;
+}
+
+QStringList passCells(const sale_record::PassPart &part, catalogue::Quantity quantity, const Context &context)
+{
+    const QuantitySummary *summary = summaryOf(part, quantity);
+    if (!summary)
+        return {noFigure, noFigure, noFigure, noFigure, noFigure, noFigure, noFigure};
+    return {QString::number(summary->count),
+            judgedCount(summary, &QuantitySummary::missing),
+            judgedCount(summary, &QuantitySummary::out),
+            judgedCount(summary, &QuantitySummary::marginal),
+            judgedCount(summary, &QuantitySummary::uneven),
+            figure(summary->mean, quantity, context),
+            figure(summary->sd, quantity, context)};
+}
+
+std::vector<Column> passColumns()
+{
+    return {{QString(), 92},
+            {Record::tr("pass"), 62},
+            {Record::tr("notes\nread"), 44, Qt::AlignRight},
+            {Record::tr("not\nread"), 40, Qt::AlignRight},
+            {Record::tr("out"), 40, Qt::AlignRight},
+            {Record::tr("close to\na limit"), 46, Qt::AlignRight},
+            {Record::tr("uneven"), 44, Qt::AlignRight},
+            {Record::tr("mean"), 52, Qt::AlignRight},
+            {Record::tr("standard\ndeviation"), 0, Qt::AlignRight}};
+}
+
+void setStates(Sheet &sheet, const Context &context)
+{
+    Table table(sheet, passColumns());
+    for (const catalogue::Quantity quantity : quantitiesOf(context.record)) {
+        QString head = context.headOf(quantity);
+        if (context.hasBefore()) {
+            table.row(QStringList{head, context.foundName()} + passCells(*context.record.asFound, quantity, context),
+                      {true});
+            head.clear();
+        }
+        table.row(QStringList{head, context.leftName()} + passCells(context.record.asLeft, quantity, context), {true});
+        table.rule();
+    }
+    sheet.skip(8);
+}
+
+QString signedFigure(double display, catalogue::Quantity quantity, const Context &context)
+{
+    const QString text = figure(display, quantity, context);
+    return display > 0 ? QLatin1Char('+') + text : text;
+}
+
+QString interval(const analysis::Comparison &change, catalogue::Quantity quantity, const Context &context)
+{
+    if (!change.ci95Low || !change.ci95High)
+        return noFigure;
+    return Record::tr("%1 to %2")
+        .arg(signedFigure(*change.ci95Low, quantity, context), signedFigure(*change.ci95High, quantity, context));
+}
+
+QString counted(const std::optional<int> &count)
+{
+    return count ? QString::number(*count) : noFigure;
+}
+
+void setChanges(Sheet &sheet, const Context &context)
+{
+    sheet.heading(Record::tr("What changed, over the notes read in both passes"));
+    Table table(sheet, {{QString(), 112},
+                        {Record::tr("notes"), 40, Qt::AlignRight},
+                        {Record::tr("mean change"), 70, Qt::AlignRight},
+                        {Record::tr("95 % of the mean change"), 120, Qt::AlignRight},
+                        {Record::tr("mended"), 56, Qt::AlignRight},
+                        {Record::tr("spoiled"), 0, Qt::AlignRight}});
+    for (const auto &[quantity, change] : context.record.change)
+        table.row({context.headOf(quantity), QString::number(change.pairs),
+                   signedFigure(change.meanChange, quantity, context), interval(change, quantity, context),
+                   counted(change.mended), counted(change.spoiled)},
+                  {true});
+    table.rule();
+    sheet.skip(6);
+    sheet.paragraph(
+        Record::tr("Mended: out as found and not out as left. Spoiled: the reverse. The interval is that of a paired "
+                   "comparison (Student, two-sided)."),
+        quietText);
+}
+
+charts::ChartData chartOf(catalogue::Quantity quantity, const Context &context)
+{
+    charts::ChartData data;
+    data.quantity = quantity;
+    data.compass = context.record.instrument.compass;
+    data.sections = context.record.instrument.sections;
+    data.now = context.record.asLeft.judgement;
+    if (context.hasBefore())
+        data.before = context.record.asFound->judgement;
+    data.form = context.form;
+    data.nowName = context.leftName();
+    data.beforeName = context.foundName();
+    return data;
+}
+
+bool wasRead(const Context &context, catalogue::Quantity quantity)
+{
+    const auto &record = context.record;
+    return !record.asLeft.values.column(quantity).empty() ||
+           (record.asFound && !record.asFound->values.column(quantity).empty());
+}
+
+} // namespace
+
+void setSummary(Sheet &sheet, const Context &context)
+{
+    sheet.chapter(context.hasBefore() ? Record::tr("Before and after") : Record::tr("The state in figures"));
+    setStates(sheet, context);
+    if (!context.record.change.empty())
+        setChanges(sheet, context);
+}
+
+void setCharts(Sheet &sheet, const Context &context)
+{
+    sheet.chapter(Record::tr("Along the keyboard"));
+    // Three to a page, whatever the paper.
+    const double height = (sheet.fullRoom() - 60) / 3;
+    for (const catalogue::Quantity quantity : quantitiesOf(context.record)) {
+        if (!wasRead(context, quantity))
+            continue;
+        sheet.needRoom(height - 1);
+        const QRectF rect(sheet.body().left(), sheet.y(), sheet.body().width(), height - 8);
+        sheet.later([data = chartOf(quantity, context), rect](QPainter &painter) {
+            charts::renderChart(painter, rect, data, wording::printPalette(), 7);
+        });
+        sheet.skip(height);
+    }
+}
+
+} // namespace hammerline::record_pdf

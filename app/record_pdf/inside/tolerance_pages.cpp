@@ -1,0 +1,132 @@
+// The promise: target and limits of each measure with the source of each number, and the rule that turns a value into a
+// verdict.
+
+#include "record_pdf/inside/pages.h"
+#include "record_pdf/inside/table.h"
+
+#include "wording/wording.h"
+
+#include <set>
+
+namespace hammerline::record_pdf {
+
+namespace {
+
+using tolerance::Entry;
+using tolerance::Point;
+
+const QString none = QStringLiteral("\u2013");
+
+QString limitText(const std::optional<units::Amount> &limit, const Context &context)
+{
+    return limit ? wording::bareText(*limit, context.form) : none;
+}
+
+/// The nearest source that is given: of the point, of the measure, of the set.
+QString sourceOf(const Point &point, const Entry &entry, const Context &context)
+{
+    if (!point.source.empty())
+        return fromCore(point.source);
+    if (!entry.source.empty())
+        return fromCore(entry.source);
+    if (!context.record.set.source.empty())
+        return Record::tr("as the set");
+    return Record::tr("no source");
+}
+
+QString sourceAndRemark(const Point &point, const Entry &entry, const Context &context)
+{
+    const QString source = sourceOf(point, entry, context);
+    return point.remark.empty() ? source : source + QStringLiteral(". ") + fromCore(point.remark);
+}
+
+void setPoints(Table &table, const tolerance::Points &points, const QString &keys, const Entry &entry, QString head,
+               const Context &context)
+{
+    QString whichKeys = keys;
+    for (const Point &point : points) {
+        table.row({head, whichKeys, fromCore(point.note.name()), limitText(point.low, context),
+                   wording::bareText(point.target, context.form), limitText(point.high, context),
+                   sourceAndRemark(point, entry, context)},
+                  {true});
+        head.clear();
+        whichKeys.clear();
+    }
+}
+
+void setLimits(Sheet &sheet, const Context &context)
+{
+    Table table(sheet, {{Record::tr("measure"), 92},
+                        {Record::tr("keys"), 46},
+                        {Record::tr("at note"), 40},
+                        {Record::tr("lowest"), 42, Qt::AlignRight},
+                        {Record::tr("target"), 42, Qt::AlignRight},
+                        {Record::tr("highest"), 46, Qt::AlignRight},
+                        {Record::tr("source"), 0}});
+    for (const auto &[quantity, entry] : context.record.set.entries) {
+        const QString head = context.headOf(quantity);
+        setPoints(table, entry.both, Record::tr("all"), entry, head, context);
+        setPoints(table, entry.naturals, Record::tr("naturals"), entry, head, context);
+        setPoints(table, entry.sharps, Record::tr("sharps"), entry, entry.naturals.empty() ? head : QString(), context);
+        table.rule();
+    }
+    sheet.skip(6);
+    sheet.paragraph(
+        Record::tr(
+            "Between two notes named here the values lie on a straight line by note number; beyond the outermost "
+            "they stay."),
+        quietText);
+}
+
+QString uncertaintyText(const Entry &entry, const Context &context)
+{
+    if (entry.expandedUncertainty.baseCount() == 0)
+        return Record::tr("not counted in");
+    return Record::tr("%1, k = %2")
+        .arg(wording::amountText(entry.expandedUncertainty, context.form),
+             wording::numberText(entry.coverageFactor, 1, context.form));
+}
+
+void setRules(Sheet &sheet, const Context &context)
+{
+    sheet.heading(Record::tr("Decision rule"));
+    Table table(sheet, {{Record::tr("measure"), 92},
+                        {Record::tr("rule"), 76},
+                        {Record::tr("expanded uncertainty W"), 130},
+                        {Record::tr("largest step that is even"), 0}});
+    std::set<tolerance::Rule> rules;
+    for (const auto &[quantity, entry] : context.record.set.entries) {
+        rules.insert(entry.rule);
+        table.row({wording::nameOf(quantity), wording::nameOf(entry.rule), uncertaintyText(entry, context),
+                   entry.step ? wording::amountText(*entry.step, context.form) : none},
+                  {true});
+    }
+    table.rule();
+    sheet.skip(6);
+    for (const tolerance::Rule rule : rules)
+        sheet.paragraph(ruleText(rule), quietText);
+    sheet.paragraph(
+        Record::tr("A step is the difference from the nearest lower note that was read, at most four notes below, of "
+                   "the same colour where keys are compared, and not across a section break."),
+        quietText);
+}
+
+} // namespace
+
+void setTolerances(Sheet &sheet, const Context &context)
+{
+    const auto &set = context.record.set;
+    sheet.chapter(Record::tr("What was promised"));
+    sheet.paragraph(Record::tr("Tolerance set: %1.").arg(fromCore(set.name)));
+    sheet.paragraph(set.source.empty() ? Record::tr("The set names no source.")
+                                       : Record::tr("Source of the set: %1").arg(fromCore(set.source)),
+                    quietText);
+    if (!set.remark.empty())
+        sheet.paragraph(fromCore(set.remark), quietText);
+    sheet.paragraph(Record::tr("Where the maker's manual gives other values, the manual outranks these."), quietText);
+    sheet.skip(4);
+    setLimits(sheet, context);
+    setRules(sheet, context);
+}
+
+} // namespace hammerline::record_pdf

@@ -1,0 +1,141 @@
+#include "record_pdf/record_pdf.h"
+
+#include "exchange/answers_json.h"
+#include "exchange/readings_csv.h"
+#include "outcome/outcome.h"
+#include "record_pdf/inside/pages.h"
+#include "seal/dress.h"
+
+#include <QBuffer>
+#include <QColorSpace>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QTranslator>
+
+namespace hammerline::record_pdf {
+
+namespace {
+
+constexpr double pointsPerInch = 72;
+
+/// Puts the record's own language in force while its pages are set.
+class LanguageInForce {
+public:
+    explicit LanguageInForce(QTranslator *words) : m_words(words)
+    {
+        if (m_words)
+            QCoreApplication::installTranslator(m_words);
+    }
+    ~LanguageInForce()
+    {
+        if (m_words)
+            QCoreApplication::removeTranslator(m_words);
+    }
+    LanguageInForce(const LanguageInForce &) = delete;
+    LanguageInForce &operator=(const LanguageInForce &) = delete;
+
+private:
+    QTranslator *m_words;
+};
+
+QPageSize pageSizeOf(Paper paper)
+{
+    return QPageSize(paper == Paper::Letter ? QPageSize::Letter : QPageSize::A4);
+}
+
+void setPages(Sheet &sheet, const Context &context)
+{
+    setFrontPage(sheet, context);
+    setTolerances(sheet, context);
+    setSummary(sheet, context);
+    setCharts(sheet, context);
+    setExceptions(sheet, context);
+    setReadings(sheet, context);
+    setMethod(sheet, context);
+    setCautions(sheet, context);
+}
+
+QString titleOf(const Context &context)
+{
+    return Record::tr("Regulation record: %1").arg(fromCore(context.record.instrument.name));
+}
+
+/// The head of every page but the first, and the foot of all.
+void paintFrame(QPainter &painter, const Sheet &sheet, int page, const Context &context)
+{
+    const QRectF body = sheet.body();
+    const QString issued = Record::tr("Issued %1").arg(dayText(context.record.issued, context.options.locale));
+    const TextBlock number(Record::tr("page %1 of %2").arg(page).arg(sheet.pageCount()), quietText, body.width(),
+                           Qt::AlignRight);
+    number.paint(painter, {body.left(), body.bottom() + 20});
+    TextBlock(issued, quietText, body.width()).paint(painter, {body.left(), body.bottom() + 20});
+    if (page > 1)
+        TextBlock(titleOf(context), quietText, body.width()).paint(painter, {body.left(), body.top() - 30});
+}
+
+QByteArray paintedPages(const Sheet &sheet, const Context &context)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setPdfVersion(QPagedPaintDevice::PdfVersion_1_6);
+    writer.setPageSize(pageSizeOf(context.options.paper));
+    writer.setPageMargins(QMarginsF());
+    QPainter painter;
+    if (!painter.begin(&writer))
+        throw outcome::BrokenWorld("The record's pages cannot be painted. Nothing was written.");
+    const double scale = writer.resolution() / pointsPerInch;
+    for (int page = 1; page <= sheet.pageCount(); ++page) {
+        if (page > 1)
+            writer.newPage();
+        painter.resetTransform();
+        painter.scale(scale, scale);
+        sheet.paintPage(page, painter);
+        paintFrame(painter, sheet, page, context);
+    }
+    painter.end();
+    return bytes;
+}
+
+std::vector<seal::Attachment> attachmentsOf(const sale_record::SaleRecord &record)
+{
+    std::vector<seal::Attachment> files{
+        {"record.json", "application/json", "The whole record for machines", exchange::recordJson(record)},
+        {"readings.csv", "text/csv", "The readings as left, every take",
+         exchange::writeReadingsCsv(record.asLeft.readings)}};
+    if (record.asFound)
+        files.push_back({"readings-as-found.csv", "text/csv", "The readings as found, every take",
+                         exchange::writeReadingsCsv(record.asFound->readings)});
+    return files;
+}
+
+seal::Dressing dressingOf(const Context &context)
+{
+    seal::Dressing dressing;
+    dressing.title = titleOf(context).toStdString();
+    dressing.author = context.record.issuedBy;
+    dressing.creator = "Hammerline " + context.record.programVersion;
+    dressing.language = context.options.locale.bcp47Name().toStdString();
+    dressing.made = context.record.issued;
+    dressing.iccProfile = QColorSpace(QColorSpace::SRgb).iccProfile().toStdString();
+    dressing.attachments = attachmentsOf(context.record);
+    return dressing;
+}
+
+} // namespace
+
+QByteArray makeRecordPdf(const sale_record::SaleRecord &record, const RecordPdfOptions &options)
+{
+    const LanguageInForce language(options.words);
+    const Context context{record, options, wording::formOf(record.asLeft.pass, options.locale)};
+    Sheet sheet(pageSizeOf(options.paper).size(QPageSize::Point));
+    setPages(sheet, context);
+    const QByteArray pages = paintedPages(sheet, context);
+    const std::string dressed =
+        seal::dress(std::string_view(pages.constData(), static_cast<std::size_t>(pages.size())), dressingOf(context));
+    return QByteArray::fromStdString(dressed);
+}
+
+} // namespace hammerline::record_pdf
