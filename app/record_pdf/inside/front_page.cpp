@@ -12,17 +12,17 @@ namespace hammerline::record_pdf {
 
 namespace {
 
-constexpr TextStyle nameText{30, true, Qt::black, 1.2};
-constexpr TextStyle figureText{36, true, Qt::black, 1.1};
-constexpr TextStyle plainText{11, false, Qt::black, 1.5};
-constexpr TextStyle labelText{9, true, Qt::black, 1.4};
+constexpr TextStyle nameText{30, true, 0, 1.2};
+constexpr TextStyle figureText{36, true, 0, 1.1};
+constexpr TextStyle plainText{11, false, 0, 1.5};
+constexpr TextStyle labelText{9, true, 0, 1.4};
 
 void setTitle(Sheet &sheet, const Context &context)
 {
     const auto &record = context.record;
-    sheet.paragraph(Record::tr("Regulation record"), {12, false, QColor(0x55, 0x55, 0x55), 1.3});
+    sheet.paragraph(Record::tr("Regulation record"), {12, false, 85, 1.3});
     sheet.paragraph(fromCore(record.instrument.name), nameText);
-    sheet.paragraph(describe(record.instrument, context.options.locale), {10, false, QColor(0x33, 0x33, 0x33), 1.5});
+    sheet.paragraph(describe(record.instrument, context.options.locale), {10, false, 51, 1.5});
     sheet.skip(6);
     sheet.hairline();
     sheet.skip(14);
@@ -123,7 +123,7 @@ bool isJudged(const Context &context, catalogue::Quantity quantity)
 
 void setMeanings(Sheet &sheet, const Context &context)
 {
-    constexpr TextStyle style{9, false, Qt::black, 1.35};
+    constexpr TextStyle style{9, false, 0, 1.35};
     constexpr double countWidth = 92;
     const int counts = context.hasBefore() ? 2 : 1;
     std::vector<Column> columns{{Record::tr("What a player feels"), sheet.body().width() - counts * countWidth}};

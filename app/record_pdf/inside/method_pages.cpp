@@ -55,7 +55,7 @@ void setPasses(Sheet &sheet, const Context &context)
     for (const PassPart *part : parts)
         columns.push_back(
             {wording::nameOf(part->pass.purpose), (sheet.body().width() - 140) / static_cast<double>(parts.size())});
-    constexpr TextStyle style{8, false, Qt::black, 1.4};
+    constexpr TextStyle style{8, false, 0, 1.4};
     Table table(sheet, columns, style);
     const auto line = [&](const QString &label, const std::function<QString(const PassPart &)> &say) {
         QStringList cells{label};
@@ -84,7 +84,7 @@ void setPasses(Sheet &sheet, const Context &context)
 void setDefinitions(Sheet &sheet, const Context &context)
 {
     sheet.heading(Record::tr("What each measure is"));
-    constexpr TextStyle style{8, false, Qt::black, 1.4};
+    constexpr TextStyle style{8, false, 0, 1.4};
     Table table(sheet, {{Record::tr("measure"), 90}, {Record::tr("how it is measured"), 0}}, style);
     for (const catalogue::Quantity quantity : quantitiesOf(context.record))
         table.row({wording::nameOf(quantity), wording::definitionOf(quantity)}, {true});

@@ -18,7 +18,7 @@ using tolerance::Verdict;
 
 constexpr double noteWidth = 46;
 constexpr double valueWidth = 38;
-constexpr TextStyle cellText{7, false, Qt::black, 1.3};
+constexpr TextStyle cellText{7, false, 0, 1.3};
 
 /// The mark behind a value; words stand in the legend, so that no mark speaks by itself.
 QString markOf(const Verdict &verdict)

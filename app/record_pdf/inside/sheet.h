@@ -18,11 +18,11 @@ class QPainter;
 namespace hammerline::record_pdf {
 
 /// Type of the inner pages: small and even.
-inline constexpr TextStyle bodyText{9, false, Qt::black, 1.45};
-inline constexpr TextStyle smallText{7, false, Qt::black, 1.4};
-inline constexpr TextStyle quietText{8, false, QColor(0x55, 0x55, 0x55), 1.4};
-inline constexpr TextStyle chapterText{20, true, Qt::black, 1.3};
-inline constexpr TextStyle headingText{11, true, Qt::black, 1.4};
+inline constexpr TextStyle bodyText{9, false, 0, 1.45};
+inline constexpr TextStyle smallText{7, false, 0, 1.4};
+inline constexpr TextStyle quietText{8, false, 85, 1.4};
+inline constexpr TextStyle chapterText{20, true, 0, 1.3};
+inline constexpr TextStyle headingText{11, true, 0, 1.4};
 
 class Sheet {
 public:

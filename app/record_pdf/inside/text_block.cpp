@@ -62,7 +62,7 @@ void TextBlock::breakParagraph(const QString &paragraph, double width, Qt::Align
 void TextBlock::paint(QPainter &painter, QPointF topLeft) const
 {
     painter.setFont(fontOf(m_style));
-    painter.setPen(m_style.colour);
+    painter.setPen(QColor(m_style.grey, m_style.grey, m_style.grey));
     for (const Line &line : m_lines)
         painter.drawText(topLeft + line.baseline, line.text);
 }

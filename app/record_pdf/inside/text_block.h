@@ -2,7 +2,6 @@
 // Text laid out once, where the paper is known, and painted later: lines broken to a width, measured without hinting,
 // so that what was measured is what stands on the page. All measures are points (1/72 in).
 
-#include <QColor>
 #include <QFont>
 #include <QPointF>
 #include <QString>
@@ -16,7 +15,7 @@ namespace hammerline::record_pdf {
 struct TextStyle {
     int size = 9; ///< points
     bool bold = false;
-    QColor colour = Qt::black;
+    int grey = 0; ///< 0 black to 255 white: paper is black alone
     double leading = 1.35; ///< from baseline to baseline, in sizes
 };
 
