@@ -1,0 +1,170 @@
+#include "exchange/inside/csv_rows.h"
+
+#include <algorithm>
+
+namespace hammerline::exchange {
+namespace {
+
+constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
+
+constexpr std::string_view bareMark = "a quotation mark stands inside a field that does not begin with one; would be "
+                                      "right: the whole field in quotation marks and each mark in it doubled";
+constexpr std::string_view trailingText = "text follows a closing quotation mark; would be right: a comma or the end of "
+                                          "the line there, and marks inside the field doubled";
+constexpr std::string_view unclosed = "a quotation mark is opened and never closed; would be right: a closing mark at "
+                                      "the end of the field";
+
+bool isBlank(char character)
+{
+    return character == ' ' || character == '\t';
+}
+
+/// Length of the well-formed sequence that begins `text`, 0 for none (Unicode 15, table 3-7).
+std::size_t sequenceLength(std::string_view text)
+{
+    const auto byte = [text](std::size_t index) { return static_cast<unsigned char>(text[index]); };
+    const auto within = [&](std::size_t index, unsigned low, unsigned high) {
+        return index < text.size() && byte(index) >= low && byte(index) <= high;
+    };
+    const unsigned first = byte(0);
+    if (first < 0x80)
+        return first == 0 ? 0 : 1;
+    if (first >= 0xC2 && first <= 0xDF)
+        return within(1, 0x80, 0xBF) ? 2 : 0;
+    if (first >= 0xE0 && first <= 0xEF) {
+        const unsigned low = first == 0xE0 ? 0xA0 : 0x80;
+        const unsigned high = first == 0xED ? 0x9F : 0xBF;
+        return within(1, low, high) && within(2, 0x80, 0xBF) ? 3 : 0;
+    }
+    if (first >= 0xF0 && first <= 0xF4) {
+        const unsigned low = first == 0xF0 ? 0x90 : 0x80;
+        const unsigned high = first == 0xF4 ? 0x8F : 0xBF;
+        return within(1, low, high) && within(2, 0x80, 0xBF) && within(3, 0x80, 0xBF) ? 4 : 0;
+    }
+    return 0;
+}
+
+std::string undoubled(std::string_view raw)
+{
+    std::string plain;
+    for (std::size_t at = 0; at < raw.size(); ++at) {
+        plain += raw[at];
+        if (raw[at] == '"')
+            ++at; // its twin
+    }
+    return plain;
+}
+
+} // namespace
+
+bool CsvRow::blank() const
+{
+    return std::ranges::all_of(fields, [](std::string_view field) { return std::ranges::all_of(field, isBlank); });
+}
+
+CsvRows::CsvRows(std::string_view text) : m_text(text)
+{
+    if (m_text.starts_with(byteOrderMark))
+        m_text.remove_prefix(byteOrderMark.size());
+}
+
+bool CsvRows::next(CsvRow &row)
+{
+    row.fields.clear();
+    row.broken = {};
+    row.line = m_line;
+    m_unescaped.clear();
+    if (atEnd())
+        return false;
+    readField(row);
+    while (!atEnd() && !atLineEnd()) {
+        ++m_at; // the comma
+        readField(row);
+    }
+    if (!atEnd())
+        endLine();
+    return true;
+}
+
+void CsvRows::readField(CsvRow &row)
+{
+    if (!atEnd() && m_text[m_at] == '"')
+        readQuoted(row);
+    else
+        readPlain(row);
+}
+
+void CsvRows::readPlain(CsvRow &row)
+{
+    const std::size_t begin = m_at;
+    skipToFieldEnd();
+    const std::string_view field = m_text.substr(begin, m_at - begin);
+    if (row.broken.empty() && field.find('"') != std::string_view::npos)
+        row.broken = bareMark;
+    row.fields.push_back(field);
+}
+
+void CsvRows::readQuoted(CsvRow &row)
+{
+    const std::size_t begin = ++m_at;
+    bool doubled = false;
+    for (;;) {
+        if (atEnd()) {
+            row.broken = unclosed;
+            row.fields.push_back(m_text.substr(begin));
+            return;
+        }
+        if (m_text[m_at] != '"') {
+            atLineEnd() ? endLine() : static_cast<void>(++m_at);
+        } else if (m_at + 1 < m_text.size() && m_text[m_at + 1] == '"') {
+            doubled = true;
+            m_at += 2;
+        } else {
+            break;
+        }
+    }
+    const std::string_view raw = m_text.substr(begin, m_at - begin);
+    row.fields.push_back(doubled ? std::string_view(m_unescaped.emplace_back(undoubled(raw))) : raw);
+    ++m_at; // the closing mark
+    const std::size_t after = m_at;
+    skipToFieldEnd();
+    if (m_at != after && row.broken.empty())
+        row.broken = trailingText;
+}
+
+void CsvRows::skipToFieldEnd()
+{
+    while (!atEnd() && m_text[m_at] != ',' && !atLineEnd())
+        ++m_at;
+}
+
+void CsvRows::endLine()
+{
+    const bool pair = m_text[m_at] == '\r' && m_at + 1 < m_text.size() && m_text[m_at + 1] == '\n';
+    m_at += pair ? 2 : 1;
+    ++m_line;
+}
+
+std::string csvField(std::string_view field)
+{
+    const bool padded = !field.empty() && (isBlank(field.front()) || isBlank(field.back()));
+    if (!padded && field.find_first_of(",\"\r\n") == std::string_view::npos)
+        return std::string(field);
+    std::string quoted = "\"";
+    for (const char character : field)
+        quoted.append(character == '"' ? 2 : 1, character);
+    return quoted + '"';
+}
+
+bool isCleanUtf8(std::string_view text)
+{
+    while (!text.empty()) {
+        const std::size_t length = sequenceLength(text);
+        if (length == 0)
+            return false;
+        text.remove_prefix(length);
+    }
+    return true;
+}
+
+} // namespace hammerline::exchange

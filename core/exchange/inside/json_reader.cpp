@@ -1,0 +1,270 @@
+#include "exchange/inside/json_reader.h"
+
+#include "exchange/inside/json_writer.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace hammerline::exchange {
+namespace {
+
+constexpr std::size_t mostBytes = 16u << 20;
+constexpr std::size_t mostDepth = 16;
+
+std::size_t lineAt(std::string_view text, std::size_t position)
+{
+    const auto end = text.begin() + static_cast<std::ptrdiff_t>(std::min(position, text.size()));
+    return 1 + static_cast<std::size_t>(std::count(text.begin(), end, '\n'));
+}
+
+/// Builds the tree from the parser's events; stops at the first thing that a well-meant document has not.
+class TreeBuilder : public nlohmann::json_sax<Json> {
+public:
+    explicit TreeBuilder(std::string_view text) : m_text(text) {}
+
+    bool null() override { return put(nullptr) != nullptr; }
+    bool boolean(bool value) override { return put(value) != nullptr; }
+    bool number_integer(number_integer_t value) override { return put(value) != nullptr; }
+    bool number_unsigned(number_unsigned_t value) override { return put(value) != nullptr; }
+    bool number_float(number_float_t value, const string_t &) override { return put(value) != nullptr; }
+    bool string(string_t &value) override { return put(std::move(value)) != nullptr; }
+    bool binary(binary_t &) override { return stop("holds binary data"); }
+    bool start_object(std::size_t) override { return open(Json::object()); }
+    bool start_array(std::size_t) override { return open(Json::array()); }
+    bool end_object() override { return close(); }
+    bool end_array() override { return close(); }
+
+    bool key(string_t &name) override
+    {
+        m_key = name;
+        if (m_open.back()->contains(name))
+            return stop("the key \"" + name + "\" stands twice in one object; once would be right");
+        return true;
+    }
+
+    bool parse_error(std::size_t position, const std::string &, const nlohmann::detail::exception &error) override
+    {
+        m_fault.line = lineAt(m_text, position == 0 ? 0 : position - 1);
+        const std::string words = error.what();
+        const auto detail = words.rfind("; last read");
+        const auto from = words.rfind(": ", detail == std::string::npos ? words.size() : detail);
+        const std::string known = from == std::string::npos ? std::string() : words.substr(from + 2);
+        return stop("this is not valid JSON (" + known + "); a JSON document after RFC 8259 would be right");
+    }
+
+    [[nodiscard]] const outcome::Fault &fault() const { return m_fault; }
+    [[nodiscard]] Json take() { return std::move(m_root); }
+
+private:
+    bool stop(const std::string &problem)
+    {
+        m_fault.problem = problem;
+        return false;
+    }
+
+    Json *put(Json value)
+    {
+        if (m_open.empty()) {
+            m_root = std::move(value);
+            return &m_root;
+        }
+        Json &parent = *m_open.back();
+        if (parent.is_array()) {
+            parent.push_back(std::move(value));
+            return &parent.back();
+        }
+        Json &slot = parent[m_key];
+        slot = std::move(value);
+        return &slot;
+    }
+
+    bool open(Json value)
+    {
+        if (m_open.size() == mostDepth)
+            return stop("objects and lists are nested deeper than any document of ours");
+        m_open.push_back(put(std::move(value)));
+        return true;
+    }
+
+    bool close()
+    {
+        m_open.pop_back();
+        return true;
+    }
+
+    std::string_view m_text;
+    Json m_root{};
+    std::vector<Json *> m_open{}; ///< from the root down; a child is only added to the innermost, so these stay valid
+    std::string m_key{};
+    outcome::Fault m_fault{};
+};
+
+std::string joined(const std::set<std::string> &names)
+{
+    std::string all;
+    for (const std::string &name : names)
+        all += (all.empty() ? "" : ", ") + name;
+    return all;
+}
+
+/// What a person would call the value, short enough for a message.
+std::string shown(const Json &value)
+{
+    const std::string text = value.dump(-1, ' ', false, Json::error_handler_t::replace);
+    return text.size() > 40 ? text.substr(0, 40) + "..." : text;
+}
+
+} // namespace
+
+void FaultList::add(const std::string &path, const std::string &problem)
+{
+    faults.push_back({file, 0, path.empty() ? problem : path + ": " + problem});
+}
+
+outcome::Outcome<Json> parseJson(std::string_view text, const std::string &file)
+{
+    if (text.size() > mostBytes)
+        return outcome::Fault{file, 0, "is larger than 16 MiB; no document of this kind is"};
+    TreeBuilder builder(text);
+    if (Json::sax_parse(text.begin(), text.end(), &builder))
+        return builder.take();
+    outcome::Fault fault = builder.fault();
+    fault.file = file;
+    return fault;
+}
+
+ObjectReader::ObjectReader(const Json &value, std::string path, FaultList &list)
+    : m_object(value.is_object() ? &value : nullptr), m_path(std::move(path)), m_list(list)
+{
+    if (m_object == nullptr)
+        m_list.add(m_path, "must be an object in braces, not " + shown(value));
+}
+
+std::string ObjectReader::pathOf(const std::string &key) const
+{
+    return m_path.empty() ? key : m_path + "." + key;
+}
+
+const Json *ObjectReader::find(const std::string &key)
+{
+    m_asked.insert(key);
+    if (m_object == nullptr)
+        return nullptr;
+    const auto place = m_object->find(key);
+    return place == m_object->end() ? nullptr : &*place;
+}
+
+const Json *ObjectReader::require(const std::string &key, const std::string &right)
+{
+    const Json *value = find(key);
+    if (value == nullptr && m_object != nullptr)
+        m_list.add(pathOf(key), "is missing; " + right);
+    return value;
+}
+
+std::string ObjectReader::text(const std::string &key)
+{
+    const Json *value = find(key);
+    if (value == nullptr)
+        return {};
+    if (!value->is_string()) {
+        m_list.add(pathOf(key), "must be text in quotation marks, not " + shown(*value));
+        return {};
+    }
+    return value->get<std::string>();
+}
+
+std::optional<double> ObjectReader::number(const std::string &key)
+{
+    const Json *value = find(key);
+    return value == nullptr ? std::nullopt : numberOf(*value, pathOf(key), m_list);
+}
+
+std::optional<double> ObjectReader::requiredNumber(const std::string &key, const std::string &right)
+{
+    const Json *value = require(key, right);
+    return value == nullptr ? std::nullopt : numberOf(*value, pathOf(key), m_list);
+}
+
+std::optional<units::Amount> ObjectReader::amount(const std::string &key, units::Dimension dimension)
+{
+    const auto value = number(unitKey(key, dimension));
+    if (!value)
+        return std::nullopt;
+    return units::Amount::fromDisplay(dimension, *value);
+}
+
+units::Amount ObjectReader::requiredAmount(const std::string &key, units::Dimension dimension)
+{
+    const std::string right = std::string("a number of ") + units::displaySymbol(dimension) + " must stand here";
+    const auto value = requiredNumber(unitKey(key, dimension), right);
+    return value ? units::Amount::fromDisplay(dimension, *value) : units::Amount(dimension, 0);
+}
+
+void ObjectReader::refuseOthers()
+{
+    if (m_object == nullptr)
+        return;
+    for (const auto &item : m_object->items()) {
+        if (!m_asked.contains(item.key()))
+            m_list.add(pathOf(item.key()), "is no key that may stand here; these may: " + joined(m_asked));
+    }
+}
+
+std::optional<double> numberOf(const Json &value, const std::string &path, FaultList &list)
+{
+    if (!value.is_number()) {
+        list.add(path, "must be a number, not " + shown(value));
+        return std::nullopt;
+    }
+    const double number = value.get<double>();
+    if (!std::isfinite(number) || std::abs(number) > largestNumber) {
+        list.add(path, "must lie between -1000000 and 1000000, not " + shown(value));
+        return std::nullopt;
+    }
+    return number;
+}
+
+std::optional<int> noteNumberOf(const Json &value, const std::string &path, FaultList &list)
+{
+    constexpr double widest = 10000;
+    const bool whole = value.is_number() && std::floor(value.get<double>()) == value.get<double>();
+    if (!whole || std::abs(value.get<double>()) > widest) {
+        list.add(path, "must be the whole number of a note (A0 is 1, C8 is 88), not " + shown(value));
+        return std::nullopt;
+    }
+    return static_cast<int>(value.get<double>());
+}
+
+bool readHead(ObjectReader &reader, const std::string &format, int newestVersion)
+{
+    if (!reader.isObject())
+        return false;
+    const std::string right = "\"" + format + "\" must stand here";
+    const Json *name = reader.require("format", right);
+    if (name != nullptr && *name != Json(format))
+        reader.faults().add("format", "is " + shown(*name) + "; " + right);
+    const Json *version = reader.require("version", "1 must stand here");
+    const bool whole = version != nullptr && version->is_number() && version->get<double>() >= 1 &&
+                       std::floor(version->get<double>()) == version->get<double>();
+    if (version != nullptr && !whole)
+        reader.faults().add("version", "must be a whole number from 1, not " + shown(*version));
+    else if (version != nullptr && version->get<double>() > newestVersion)
+        reader.faults().add("version", "is " + shown(*version) + ", written by a newer program; this one reads up to " +
+                                           std::to_string(newestVersion));
+    return reader.faults().faults.empty();
+}
+
+catalogue::ActionKind readAction(ObjectReader &reader)
+{
+    const std::string right = "\"vertical\" or \"grand\" must stand here";
+    const Json *value = reader.require("action", right);
+    if (value == nullptr)
+        return catalogue::ActionKind::Vertical;
+    const auto action = value->is_string() ? catalogue::findAction(value->get<std::string>()) : std::nullopt;
+    if (!action)
+        reader.faults().add("action", "is " + shown(*value) + "; " + right);
+    return action.value_or(catalogue::ActionKind::Vertical);
+}
+
+} // namespace hammerline::exchange
