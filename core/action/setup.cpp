@@ -14,7 +14,10 @@ using outcome::Fault;
 /// Collects faults, each with its place in the setup.
 class Findings {
 public:
-    void add(const std::string &where, const std::string &problem) { m_faults.push_back({{}, 0, where + ": " + problem}); }
+    void add(const std::string &where, const std::string &problem)
+    {
+        m_faults.push_back({{}, 0, where + ": " + problem});
+    }
     [[nodiscard]] std::vector<Fault> take() { return std::move(m_faults); }
 
 private:

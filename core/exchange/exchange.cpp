@@ -79,8 +79,9 @@ outcome::Outcome<bool> refusedOrBroken(const std::string &path, int error)
 {
     if (!isPathsFault(error))
         throw broken(path, error);
-    return faultOf(path, "cannot be written here (" + reason(error) + "); name a file in a folder that exists and "
-                         "that you may write to");
+    return faultOf(path, "cannot be written here (" + reason(error) +
+                             "); name a file in a folder that exists and "
+                             "that you may write to");
 }
 
 void writeAll(int descriptor, std::string_view content, const std::string &path)

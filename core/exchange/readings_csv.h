@@ -15,10 +15,10 @@
 namespace hammerline::exchange {
 
 struct CsvReadingOptions {
-    std::string file{};                              ///< as given by the user, for the faults
-    std::optional<catalogue::ActionKind> action{};   ///< absent: all quantities are taken
+    std::string file{};                            ///< as given by the user, for the faults
+    std::optional<catalogue::ActionKind> action{}; ///< absent: all quantities are taken
     keyboard::Compass compass{};
-    units::Unit unit = units::Unit::Millimetre;      ///< of bare decimal lengths where neither row nor column says
+    units::Unit unit = units::Unit::Millimetre; ///< of bare decimal lengths where neither row nor column says
 };
 
 /// Every reading, in the order of the file; person and time are left empty. A file with any fault, or without a single
@@ -27,7 +27,8 @@ struct CsvReadingOptions {
                                                                                const CsvReadingOptions &options);
 
 /// Long form with exact values in mm and g: `note,quantity,value,unit,take,remark`, in the order of places, CRLF.
-/// A remark that a spreadsheet would take for a formula (first character = + - @ tab or CR) is written with a leading apostrophe.
+/// A remark that a spreadsheet would take for a formula (first character = + - @ tab or CR) is written with a leading
+/// apostrophe.
 [[nodiscard]] std::string writeReadingsCsv(const std::vector<readings::Reading> &readings);
 
 } // namespace hammerline::exchange

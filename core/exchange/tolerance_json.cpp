@@ -64,7 +64,8 @@ void readLists(ObjectReader &reader, Entry &entry, Dimension dimension)
     const Json *naturals = reader.find("naturals");
     const Json *sharps = reader.find("sharps");
     if (both != nullptr && (naturals != nullptr || sharps != nullptr))
-        list.add(reader.pathOf("points"), "stands beside naturals or sharps; either points alone, or one or both of these");
+        list.add(reader.pathOf("points"),
+                 "stands beside naturals or sharps; either points alone, or one or both of these");
     else if (both == nullptr && naturals == nullptr && sharps == nullptr && reader.isObject())
         list.add(reader.pathOf("points"), "is missing; points, or one or both of naturals and sharps, must stand here");
     if (both != nullptr)
@@ -91,8 +92,7 @@ Entry readEntry(const Json &json, const std::string &path, Dimension dimension, 
     Entry entry;
     readLists(reader, entry, dimension);
     entry.step = reader.amount("step", dimension);
-    entry.expandedUncertainty =
-        reader.amount("expanded_uncertainty", dimension).value_or(units::Amount(dimension, 0));
+    entry.expandedUncertainty = reader.amount("expanded_uncertainty", dimension).value_or(units::Amount(dimension, 0));
     entry.coverageFactor = reader.number("coverage_factor").value_or(2);
     entry.rule = readRule(reader);
     entry.source = reader.text("source");
@@ -188,7 +188,7 @@ outcome::Outcome<ToleranceSet> readToleranceSet(std::string_view json, const std
     reader.refuseOthers();
     if (list.faults.empty()) {
         for (const outcome::Fault &fault : tolerance::faultsOf(set))
-            list.add("quantities", fault.problem);
+            list.add("", "quantities." + fault.problem);
     }
     if (!list.faults.empty())
         return list.faults;

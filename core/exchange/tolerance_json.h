@@ -10,7 +10,8 @@
 namespace hammerline::exchange {
 
 /// Any unknown key or fault of content refuses the text: the key's path and what would be right. `file` is to blame.
-[[nodiscard]] outcome::Outcome<tolerance::ToleranceSet> readToleranceSet(std::string_view json, const std::string &file);
+[[nodiscard]] outcome::Outcome<tolerance::ToleranceSet> readToleranceSet(std::string_view json,
+                                                                         const std::string &file);
 /// Two-space indented, a newline at the end; reading it back gives the same set.
 [[nodiscard]] std::string writeToleranceSet(const tolerance::ToleranceSet &set);
 

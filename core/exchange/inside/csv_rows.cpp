@@ -9,8 +9,9 @@ constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
 constexpr std::string_view bareMark = "a quotation mark stands inside a field that does not begin with one; would be "
                                       "right: the whole field in quotation marks and each mark in it doubled";
-constexpr std::string_view trailingText = "text follows a closing quotation mark; would be right: a comma or the end of "
-                                          "the line there, and marks inside the field doubled";
+constexpr std::string_view trailingText =
+    "text follows a closing quotation mark; would be right: a comma or the end of "
+    "the line there, and marks inside the field doubled";
 constexpr std::string_view unclosed = "a quotation mark is opened and never closed; would be right: a closing mark at "
                                       "the end of the field";
 

@@ -28,7 +28,8 @@ void putAmount(OrderedJson &json, const std::string &key, const std::optional<un
         json[unitKey(key, amount->dimension())] = amount->inDisplay();
 }
 
-void putMeasure(OrderedJson &json, const std::string &key, units::Dimension dimension, const std::optional<double> &value)
+void putMeasure(OrderedJson &json, const std::string &key, units::Dimension dimension,
+                const std::optional<double> &value)
 {
     putNumber(json, unitKey(key, dimension), value);
 }

@@ -25,7 +25,8 @@ using OrderedJson = nlohmann::ordered_json;
 /// exact decimal: the shortest that reads back as the double nearest to it, which 15 digits always hold.
 void putAmount(OrderedJson &json, const std::string &key, const std::optional<units::Amount> &amount);
 /// A number in mm or g; absent or not finite puts nothing.
-void putMeasure(OrderedJson &json, const std::string &key, units::Dimension dimension, const std::optional<double> &value);
+void putMeasure(OrderedJson &json, const std::string &key, units::Dimension dimension,
+                const std::optional<double> &value);
 /// A number without a unit; absent or not finite puts nothing.
 void putNumber(OrderedJson &json, const std::string &key, const std::optional<double> &value);
 void putCount(OrderedJson &json, const std::string &key, const std::optional<int> &value);
