@@ -1,0 +1,79 @@
+#include "gauge_input/gauge_line.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+namespace hammerline::gauge_input {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("gauge_input", text);
+}
+
+outcome::Fault fault(const QString &problem)
+{
+    return outcome::Fault{.problem = problem.toStdString()};
+}
+
+/// "+00003.175" -> "3.175", "-0.2" stays: gauges pad to a fixed width, people do not.
+QString withoutPadding(QString number)
+{
+    if (number.startsWith(u'+'))
+        number.remove(0, 1);
+    const bool negative = number.startsWith(u'-');
+    int first = negative ? 1 : 0;
+    while (first + 1 < number.size() && number[first] == u'0' && number[first + 1].isDigit())
+        number.remove(first, 1);
+    return number;
+}
+
+} // namespace
+
+QString LinePattern::defaultExpression()
+{
+    return QStringLiteral(
+        R"((?<![\d.,])(?<value>[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+))[ \t]*(?<unit>mm|in|mil|g|")?(?![\w.,]))");
+}
+
+QString faultOf(const LinePattern &pattern)
+{
+    const QRegularExpression expression(pattern.expression);
+    if (!expression.isValid())
+        return tr("The pattern can't be read: %1 (at character %2)")
+            .arg(expression.errorString())
+            .arg(expression.patternErrorOffset() + 1);
+    if (!expression.namedCaptureGroups().contains(QStringLiteral("value")))
+        return tr("The pattern needs a group that catches the number: (?<value>…)");
+    return {};
+}
+
+outcome::Outcome<GaugeReading> readGaugeLine(const QByteArray &line, const LinePattern &pattern, units::TypedForm form)
+{
+    if (const QString problem = faultOf(pattern); !problem.isEmpty())
+        return fault(problem);
+    const QRegularExpression expression(pattern.expression, QRegularExpression::CaseInsensitiveOption);
+    const QRegularExpressionMatch match = expression.match(QString::fromLatin1(line));
+    if (!match.hasMatch())
+        return fault(tr("no number in the gauge's line “%1”").arg(visibleText(line)));
+
+    const QString unit = match.captured(QStringLiteral("unit")).trimmed();
+    const QString typed = withoutPadding(match.captured(QStringLiteral("value"))) + unit;
+    form.bareUnit = pattern.bareUnit;
+    auto parsed = units::parseAmount(typed.toStdString(), form);
+    if (!parsed)
+        return parsed.faults();
+    return GaugeReading{.raw = visibleText(line), .typed = typed, .parsed = parsed.value()};
+}
+
+QString visibleText(const QByteArray &line)
+{
+    QString text;
+    text.reserve(line.size());
+    for (const char byte : line)
+        text += byte >= 0x20 && byte < 0x7f ? QLatin1Char(byte) : QChar(0x00B7);
+    return text;
+}
+
+} // namespace hammerline::gauge_input
