@@ -23,6 +23,7 @@ TEST(GaugeLine, NeverTakesAPartOfANumber)
 {
     EXPECT_EQ(typedOf("3.4.5"), "refused: no number in the gauge's line “3.4.5”");
     EXPECT_EQ(typedOf("3.175e2"), "refused: no number in the gauge's line “3.175e2”");
+    EXPECT_EQ(typedOf("3.175e+2"), "refused: no number in the gauge's line “3.175e+2”");
 }
 
 TEST(GaugeLine, DropsPaddingThatGaugesSend)
