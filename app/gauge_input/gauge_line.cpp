@@ -34,7 +34,7 @@ QString withoutPadding(QString number)
 QString LinePattern::defaultExpression()
 {
     return QStringLiteral(
-        R"((?:(?<![\w.,])|(?<![\d.,])(?<!\de)(?=[+-]))(?<value>[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+))[ \t]*(?<unit>mm|in|mil|g|")?(?![\w.,]))");
+        R"((?:(?<![\w.,+-])|(?<![\d.,])(?<!\de)(?=[+-]))(?<value>[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+))[ \t]*(?<unit>mm|in|mil|g|")?(?![\w.,]))");
 }
 
 QString faultOf(const LinePattern &pattern)
