@@ -33,30 +33,29 @@ public:
     [[nodiscard]] QRect keyRect(keyboard::Note note) const;
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
 
     /// The user's choice, as by a click: selects, and emits noteTold and noteChosen.
     void choose(keyboard::Note note);
 
 signals:
-    /// The user chose another note by click or key.
+    /// The user chose a note by click, key or screen reader.
     void noteChosen(hammerline::keyboard::Note note);
     /// Something to say in a status line: the story of the key pointed at or chosen; empty when the mouse left.
     void noteTold(const QString &story);
 
 protected:
     void paintEvent(QPaintEvent *event) override;
-    void resizeEvent(QResizeEvent *event) override;
     void mousePressEvent(QMouseEvent *event) override;
     void mouseMoveEvent(QMouseEvent *event) override;
     void leaveEvent(QEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
     void changeEvent(QEvent *event) override;
-    void focusInEvent(QFocusEvent *event) override;
-    void focusOutEvent(QFocusEvent *event) override;
     bool event(QEvent *event) override;
 
 private:
-    [[nodiscard]] StripStyle style_() const;
+    [[nodiscard]] StripStyle currentStyle() const;
     [[nodiscard]] std::optional<keyboard::Note> noteAt(QPointF point) const;
     void repaintKey(keyboard::Note note);
     void pointAt(std::optional<keyboard::Note> note);

@@ -11,6 +11,7 @@
 #include <optional>
 
 class QPainter;
+class QWidget;
 
 namespace hammerline::keyboard_strip {
 
@@ -36,6 +37,8 @@ struct StripLayout {
     QRectF legend{};
 };
 [[nodiscard]] StripLayout layoutOf(const StripStyle &style, const QRectF &rect);
+/// The keys of a strip painted into `rect`.
+[[nodiscard]] StripGeometry geometryOf(const StripStyle &style, const QRectF &rect, const keyboard::Compass &compass);
 /// The height that looks right for a width: keys in true proportion up to a limit.
 [[nodiscard]] double heightFor(const StripStyle &style, const keyboard::Compass &compass, double width);
 
