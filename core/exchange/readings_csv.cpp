@@ -1,0 +1,310 @@
+#include "exchange/readings_csv.h"
+
+#include "exchange/inside/csv_header.h"
+#include "exchange/inside/csv_rows.h"
+#include "units/parse_amount.h"
+
+#include <algorithm>
+#include <unordered_map>
+
+namespace hammerline::exchange {
+namespace {
+
+using catalogue::Quantity;
+using readings::Place;
+using readings::Reading;
+
+constexpr std::size_t mostFaults = 100'000;
+constexpr std::size_t mostTakeDigits = 6;
+
+constexpr std::string_view formulaStarts = "=+-@\t\r";
+
+/// Apostrophes in front of what a spreadsheet would run: one is added on writing and one taken off on reading.
+bool startsLikeFormula(std::string_view remark)
+{
+    const std::size_t at = remark.find_first_not_of('\'');
+    return at != std::string_view::npos && formulaStarts.find(remark[at]) != std::string_view::npos;
+}
+
+std::string plainRemark(std::string_view cell)
+{
+    if (cell.starts_with('\'') && startsLikeFormula(cell))
+        cell.remove_prefix(1);
+    return std::string(cell);
+}
+
+std::string safeRemark(const std::string &remark)
+{
+    return startsLikeFormula(remark) ? "'" + remark : remark;
+}
+
+/// Whether two rows speak of one and the same thing.
+std::uint64_t keyOf(Quantity quantity, keyboard::Note note, int take)
+{
+    const auto unsignedNote = static_cast<std::uint64_t>(note.number() - keyboard::Note::lowest);
+    return (static_cast<std::uint64_t>(take) << 16) | (unsignedNote << 8) | static_cast<std::uint64_t>(quantity);
+}
+
+std::string onePhysicalLine(std::string problem)
+{
+    std::ranges::replace_if(
+        problem, [](char character) { return static_cast<unsigned char>(character) < 0x20; }, ' ');
+    return problem;
+}
+
+/// Reads one file: header, then row by row, every fault with the row's line.
+class ReadingsFile {
+public:
+    ReadingsFile(std::string_view text, const CsvReadingOptions &options) : m_rows(text), m_options(options) {}
+
+    outcome::Outcome<std::vector<Reading>> read()
+    {
+        if (readHeaderRow())
+            readRows();
+        if (m_faults.empty() && m_readings.empty())
+            addAt(m_headerLine, "the file has no reading; one value at least would be right");
+        if (!m_faults.empty())
+            return std::move(m_faults);
+        return std::move(m_readings);
+    }
+
+private:
+    bool readHeaderRow()
+    {
+        do {
+            if (!m_rows.next(m_row)) {
+                addAt(1, "the file is empty; a first row such as note,let_off (mm) would be right");
+                return false;
+            }
+        } while (isBlank());
+        m_headerLine = m_row.line;
+        if (!isSound())
+            return false;
+        m_header = readHeader(m_row, m_options.action);
+        for (const std::string &problem : m_header.problems)
+            add(problem);
+        return m_header.usable;
+    }
+
+    void readRows()
+    {
+        m_noteColumn = *m_header.find(ColumnKind::Note);
+        while (m_rows.next(m_row)) {
+            if (isBlank() || !isSound() || !hasAllFields())
+                continue;
+            m_header.isLong ? readLongRow() : readWideRow();
+        }
+    }
+
+    [[nodiscard]] bool isBlank() const { return m_row.blank() && m_row.broken.empty(); }
+
+    bool isSound()
+    {
+        if (!std::ranges::all_of(m_row.fields, isCleanUtf8)) {
+            add("the row is not UTF-8 text; saving the file as CSV in UTF-8 would be right");
+            return false;
+        }
+        if (!m_row.broken.empty())
+            add(std::string(m_row.broken));
+        return m_row.broken.empty();
+    }
+
+    bool hasAllFields()
+    {
+        const std::size_t wanted = m_header.columns.size();
+        const std::size_t found = m_row.fields.size();
+        if (found != wanted)
+            add("the row has " + std::to_string(found) + " fields where the header has " + std::to_string(wanted) +
+                "; as many would be right (a field with a comma in it needs quotation marks)");
+        return found == wanted;
+    }
+
+    std::optional<keyboard::Note> readNote()
+    {
+        const auto note = keyboard::parseNote(m_row.fields[m_noteColumn]);
+        if (!note) {
+            add(note.fault().problem);
+            return std::nullopt;
+        }
+        if (m_options.compass.contains(note.value()))
+            return note.value();
+        add("note " + std::to_string(note.value().number()) + " (" + note.value().name() +
+            ") is not on the instrument; a note from " + std::to_string(m_options.compass.first.number()) + " to " +
+            std::to_string(m_options.compass.last.number()) + " would be right");
+        return std::nullopt;
+    }
+
+    void readWideRow()
+    {
+        const auto note = readNote();
+        if (!note || isAgain(keyOf({}, *note, 1), "note " + note->name()))
+            return;
+        for (std::size_t at = 0; at < m_row.fields.size(); ++at) {
+            const Column &column = m_header.columns[at];
+            if (column.kind == ColumnKind::Measured)
+                readValue({column.quantity, *note, 1}, m_row.fields[at], column.unit, {});
+        }
+    }
+
+    void readLongRow()
+    {
+        const auto note = readNote();
+        const auto quantity = readQuantity();
+        const auto take = readTake();
+        const auto unit = quantity ? readUnit(*quantity) : std::nullopt;
+        if (!note || !quantity || !take || m_unitRefused)
+            return;
+        const Place place{*quantity, *note, *take};
+        if (isAgain(keyOf(place.quantity, place.note, place.take), std::string(catalogue::idOf(*quantity)) +
+                                                                       " of note " + note->name() + ", take " +
+                                                                       std::to_string(*take)))
+            return;
+        readValue(place, cell(ColumnKind::Value), unit, plainRemark(cell(ColumnKind::Remark)));
+    }
+
+    /// The cell of a column that may be absent: then empty.
+    std::string_view cell(ColumnKind kind) const
+    {
+        const auto at = m_header.find(kind);
+        return at ? m_row.fields[*at] : std::string_view();
+    }
+
+    std::optional<Quantity> readQuantity()
+    {
+        const std::string_view id = trimmedCell(cell(ColumnKind::QuantityId));
+        const auto quantity = catalogue::findQuantity(id);
+        if (!quantity) {
+            add(quotedCell(id) + " is no quantity; these are: " + quantitiesOf(m_options.action));
+            return std::nullopt;
+        }
+        const std::string problem = notOnAction(*quantity, m_options.action);
+        if (problem.empty())
+            return quantity;
+        add(problem);
+        return std::nullopt;
+    }
+
+    std::optional<int> readTake()
+    {
+        const std::string_view typed = trimmedCell(cell(ColumnKind::Take));
+        if (typed.empty())
+            return 1;
+        const bool digits = std::ranges::all_of(typed, [](char one) { return one >= '0' && one <= '9'; });
+        const int take = digits && typed.size() <= mostTakeDigits ? std::stoi(std::string(typed)) : 0;
+        if (take >= 1)
+            return take;
+        add("take " + quotedCell(typed) + " is no number of a take; a whole number from 1 to 999999 would be right");
+        return std::nullopt;
+    }
+
+    /// The row's unit, else its column's; m_unitRefused where what stands there does not fit.
+    std::optional<units::Unit> readUnit(Quantity quantity)
+    {
+        m_unitRefused = false;
+        auto unit = m_header.columns[*m_header.find(ColumnKind::Value)].unit;
+        const std::string_view typed = trimmedCell(cell(ColumnKind::Unit));
+        if (!typed.empty()) {
+            const auto parsed = units::parseUnit(typed);
+            if (!parsed)
+                return refuseUnit(parsed.fault().problem);
+            unit = parsed.value();
+        }
+        if (unit && !unfitUnit(quantity, *unit).empty())
+            return refuseUnit(unfitUnit(quantity, *unit));
+        return unit;
+    }
+
+    std::optional<units::Unit> refuseUnit(const std::string &problem)
+    {
+        m_unitRefused = true;
+        add(problem);
+        return std::nullopt;
+    }
+
+    /// An empty cell is a missing reading.
+    void readValue(const Place &place, std::string_view field, std::optional<units::Unit> unit, std::string remark)
+    {
+        const std::string_view typed = trimmedCell(field);
+        if (typed.empty())
+            return;
+        const auto &info = catalogue::infoOf(place.quantity);
+        const auto parsed =
+            units::parseAmount(typed, {info.dimension, unit.value_or(m_options.unit), info.mayBeNegative});
+        if (!parsed)
+            return add(std::string(info.id) + " " + parsed.fault().problem);
+        Reading reading;
+        reading.place = place;
+        reading.value = parsed.value().value;
+        reading.typed = typedText(typed, parsed.value().unit);
+        reading.remark = std::move(remark);
+        m_readings.push_back(std::move(reading));
+    }
+
+    /// As typed; a bare decimal that was not mm or g carries the unit that it took from elsewhere, so that the text
+    /// alone still means the same value.
+    static std::string typedText(std::string_view typed, units::Unit unit)
+    {
+        const char last = typed.back();
+        const bool bare = ((last >= '0' && last <= '9') || last == '.') && typed.find('/') == std::string_view::npos;
+        const bool elsewhere = unit == units::Unit::Inch || unit == units::Unit::Mil;
+        return bare && elsewhere ? std::string(typed) + " " + units::symbolOf(unit) : std::string(typed);
+    }
+
+    /// True, with the fault added, where an earlier row was about the same.
+    bool isAgain(std::uint64_t key, const std::string &what)
+    {
+        const auto [place, added] = m_seen.try_emplace(key, m_row.line);
+        if (!added)
+            add(what + " stands here again, after line " + std::to_string(place->second) + "; once would be right");
+        return !added;
+    }
+
+    void add(const std::string &problem) { addAt(m_row.line, problem); }
+
+    void addAt(std::size_t line, const std::string &problem)
+    {
+        if (m_faults.size() < mostFaults)
+            m_faults.push_back({m_options.file, line, onePhysicalLine(problem)});
+        else if (m_faults.size() == mostFaults)
+            m_faults.push_back({m_options.file, line, "there are more faults from here on; mend those above first"});
+    }
+
+    CsvRows m_rows;
+    const CsvReadingOptions &m_options;
+    CsvRow m_row{};
+    CsvHeader m_header{};
+    std::size_t m_headerLine = 1;
+    std::size_t m_noteColumn = 0;
+    bool m_unitRefused = false;
+    std::unordered_map<std::uint64_t, std::size_t> m_seen{}; ///< what was spoken of, and the line
+    std::vector<Reading> m_readings{};
+    std::vector<outcome::Fault> m_faults{};
+};
+
+} // namespace
+
+outcome::Outcome<std::vector<Reading>> readReadingsCsv(std::string_view text, const CsvReadingOptions &options)
+{
+    return ReadingsFile(text, options).read();
+}
+
+std::string writeReadingsCsv(const std::vector<Reading> &readings)
+{
+    std::vector<const Reading *> sorted;
+    sorted.reserve(readings.size());
+    for (const Reading &reading : readings)
+        sorted.push_back(&reading);
+    std::ranges::stable_sort(sorted, {}, [](const Reading *one) { return one->place; });
+    std::string text = "note,quantity,value,unit,take,remark\r\n";
+    for (const Reading *one : sorted) {
+        text += std::to_string(one->place.note.number()) + ',';
+        text.append(catalogue::idOf(one->place.quantity)) += ',';
+        text += units::exactDecimal(one->value) + ',';
+        text += units::displaySymbol(one->value.dimension());
+        text += ',' + std::to_string(one->place.take) + ',';
+        text += csvField(safeRemark(one->remark)) + "\r\n";
+    }
+    return text;
+}
+
+} // namespace hammerline::exchange
