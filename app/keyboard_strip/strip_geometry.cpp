@@ -13,10 +13,10 @@ using keyboard::Note;
 // Widths in naturals, lengths as parts of a natural's length. Sharps are a little shorter than on a piano (0.63) so
 // that the gauges of both colours are equally high.
 constexpr double sharpWidthInNaturals = 0.56;
-constexpr double sharpLengthPart = 0.56;
-constexpr double gaugeHeightPart = 0.34;
-constexpr double sharpGaugeTop = 0.19;
-constexpr double naturalGaugeTop = 0.58;
+constexpr double sharpLengthPart = 0.55;
+constexpr double gaugeHeightPart = 0.37;
+constexpr double sharpGaugeTop = 0.165;
+constexpr double naturalGaugeTop = 0.555;
 constexpr double gaugeInset = 0.09; ///< left and right, of the key's width
 
 constexpr int notesPerOctave = 12;

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace hammerline::keyboard_strip {
 
@@ -36,6 +37,18 @@ Mark markOf(const StripKey &key)
     if (key.status == Status::Out)
         return outMark(*key.now);
     return key.status == Status::Marginal ? Mark::Doubt : Mark::Within;
+}
+
+std::vector<Mark> marksOf(const Flags &flags)
+{
+    std::vector<Mark> marks;
+    if (flags.concession)
+        marks.push_back(Mark::Concession);
+    if (flags.confirmedSlip)
+        marks.push_back(Mark::Slip);
+    if (flags.uneven)
+        marks.push_back(Mark::Uneven);
+    return marks;
 }
 
 } // namespace
@@ -99,7 +112,12 @@ void KeyPainter::paintBand(const StripKey &key, const QRectF &gauge) const
 
 double KeyPainter::markSize(const QRectF &gauge) const
 {
-    return std::min(gauge.width() * 0.8, gauge.height() * 0.24);
+    return std::min(gauge.width() * 0.9, gauge.height() * 0.26);
+}
+
+double KeyPainter::notchSide() const
+{
+    return m_geometry.naturalWidth() * 0.38;
 }
 
 void KeyPainter::paintReadings(const StripKey &key, const QRectF &gauge) const
@@ -123,45 +141,40 @@ void KeyPainter::paintNow(const StripKey &key, const QRectF &gauge) const
 {
     if (key.status == Status::Missing)
         return;
-    const QPointF centre(gauge.center().x(), yOf(key.now.value_or(0), gauge));
-    drawMark(m_painter, markOf(key), centre, {markSize(gauge), m_line}, m_style.palette);
+    const Mark mark = markOf(key);
+    const double size = markSize(gauge);
+    double y = yOf(key.now.value_or(0), gauge);
+    if (mark == Mark::FarTooSmall || mark == Mark::FarTooLarge) // the pair ends where the gauge ends
+        y = std::clamp(y, gauge.top() + size * 0.6, gauge.bottom() - size * 0.6);
+    drawMark(m_painter, mark, {gauge.center().x(), y}, {size, m_line}, m_style.palette);
 }
 
 void KeyPainter::paintFlags(const StripKey &key, const QRectF &gauge) const
 {
-    std::vector<Mark> marks;
-    if (key.flags.concession)
-        marks.push_back(Mark::Concession);
-    if (key.flags.confirmedSlip)
-        marks.push_back(Mark::Slip);
-    if (key.flags.uneven)
-        marks.push_back(Mark::Uneven);
+    const std::vector<Mark> marks = marksOf(key.flags);
     if (marks.empty())
         return;
-    // Naturals carry flags at their front, sharps one above the other at their back.
+    // Naturals carry flags at their front beside the notch, sharps one above the other at their back.
     const QRectF body = m_geometry.keyRect(key.note);
     const bool sharp = key.note.colour() == Colour::Sharp;
-    const double size = std::min(gauge.width(), m_geometry.naturalWidth() * 0.42);
-    const double count = static_cast<double>(marks.size());
-    const double room = sharp ? gauge.top() - body.top() : body.bottom() - gauge.bottom();
-    const double step = sharp ? room / (count + 0.5) : gauge.width() / count;
+    const double left = key.flags.fault ? std::max(body.left() + notchSide() * 0.7, gauge.left()) : gauge.left();
+    const QRectF room = sharp ? QRectF(QPointF(gauge.left(), body.top() + m_line), gauge.topRight())
+                              : QRectF(QPointF(left, gauge.bottom()), QPointF(gauge.right(), body.bottom()));
+    const double step = (sharp ? room.height() : room.width()) / static_cast<double>(marks.size());
+    const double size = std::min({step * 1.1, gauge.width(), m_geometry.naturalWidth() * 0.42});
     for (std::size_t i = 0; i < marks.size(); ++i) {
         const double along = (static_cast<double>(i) + 0.5) * step;
-        const QPointF centre = sharp ? QPointF(body.center().x(), body.top() + along + m_line)
-                                     : QPointF(gauge.left() + along, gauge.bottom() + room / 2);
-        drawMark(m_painter, marks[i], centre, {std::min(size, step), m_line}, m_style.palette);
+        const QPointF centre =
+            sharp ? QPointF(room.center().x(), room.top() + along) : QPointF(room.left() + along, room.center().y());
+        drawMark(m_painter, marks[i], centre, {size, m_line}, m_style.palette);
     }
 }
 
 void KeyPainter::paintNotch(keyboard::Note note) const
 {
-    const QRectF body = m_geometry.keyRect(note);
-    const double depth = std::min(body.width() * 0.3, m_geometry.naturalWidth() * 0.22);
-    const double corner = body.bottom();
     m_painter.setPen(Qt::NoPen);
     m_painter.setBrush(m_style.palette.ink);
-    m_painter.drawPolygon(
-        QPolygonF({{body.left(), corner - 2 * depth}, {body.left() + 2 * depth, corner}, {body.left(), corner}}));
+    m_painter.drawPolygon(cornerNotch(m_geometry.keyRect(note).bottomLeft(), notchSide()));
 }
 
 void KeyPainter::paintOutline(keyboard::Note note, double thickness) const

@@ -27,6 +27,7 @@ private:
     void paintNotch(keyboard::Note note) const;
     void paintOutline(keyboard::Note note, double thickness) const;
     [[nodiscard]] double markSize(const QRectF &gauge) const;
+    [[nodiscard]] double notchSide() const;
 
     QPainter &m_painter;
     const StripGeometry &m_geometry;

@@ -32,12 +32,14 @@ QPolygonF triangle(QPointF centre, double width, double height, double direction
     return QPolygonF({{centre.x(), tip}, {centre.x() + width / 2, base}, {centre.x() - width / 2, base}});
 }
 
+/// Twice: one above the other, the pair around the centre.
 void drawTriangles(QPainter &painter, QPointF centre, double size, double direction, bool twice, const QColor &colour)
 {
     const double height = size * 0.75;
-    fillShape(painter, triangle(centre, size, height, direction), colour);
+    const QPointF apart(0, twice ? direction * height * 0.45 : 0);
+    fillShape(painter, triangle(centre - apart, size, height, direction), colour);
     if (twice)
-        fillShape(painter, triangle(centre + QPointF(0, direction * height * 0.95), size, height, direction), colour);
+        fillShape(painter, triangle(centre + apart, size, height, direction), colour);
 }
 
 void drawBar(QPainter &painter, QPointF centre, double width, double height, const QColor &colour)
@@ -109,10 +111,15 @@ void drawFlag(QPainter &painter, Mark mark, QPointF centre, MarkScale scale, con
     else if (mark == Mark::Concession)
         drawSquare(painter, centre, scale, palette);
     else if (mark == Mark::Fault)
-        fillShape(painter, triangle(centre, scale.size * 0.7, scale.size * 0.6, 1), palette.ink);
+        fillShape(painter, cornerNotch(centre + QPointF(-0.3, 0.3) * scale.size, scale.size * 0.6), palette.ink);
 }
 
 } // namespace
+
+QPolygonF cornerNotch(QPointF corner, double side)
+{
+    return QPolygonF({corner, corner - QPointF(0, side), corner + QPointF(side, 0)});
+}
 
 void drawMark(QPainter &painter, Mark mark, QPointF centre, MarkScale scale, const Palette &palette)
 {

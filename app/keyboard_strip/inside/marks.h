@@ -4,6 +4,7 @@
 #include "wording/palette.h"
 
 #include <QPointF>
+#include <QPolygonF>
 
 class QPainter;
 
@@ -31,6 +32,9 @@ struct MarkScale {
     double size = 12;
     double line = 1;
 };
+
+/// The notch of a faulty key, in the front left corner of its body.
+[[nodiscard]] QPolygonF cornerNotch(QPointF corner, double side);
 
 void drawMark(QPainter &painter, Mark mark, QPointF centre, MarkScale scale, const wording::Palette &palette);
 
