@@ -17,9 +17,9 @@ namespace hammerline::action {
 
 /// Changes its own quantity on one note by a whole number of steps, at most `most` either way.
 struct Adjustment {
-    units::Amount step{};  ///< > 0
-    units::Amount most{};  ///< >= 0
-    double minutes = 0;    ///< per note it is used on, >= 0
+    units::Amount step{}; ///< > 0
+    units::Amount most{}; ///< >= 0
+    double minutes = 0;   ///< per note it is used on, >= 0
     /// What one full turn of the screw does to the quantity; the sign says which way a positive turn goes.
     /// Absent where nobody has measured it: no published value exists.
     std::optional<units::Amount> perTurn{};
@@ -41,7 +41,7 @@ struct Rail {
     RailShape shape = RailShape::Uniform;
     units::Amount step{};
     units::Amount most{};
-    double minutes = 0; ///< once
+    double minutes = 0;                         ///< once
     std::optional<keyboard::NoteRange> notes{}; ///< absent: the instrument's; may go beyond the instrument
     std::string source{};
     std::string remark{};
@@ -59,8 +59,8 @@ struct Setup {
     bool operator==(const Setup &) const = default;
 };
 
-/// What is wrong with a setup's content (aftertouch adjustable, a vertical with a single blow adjustment, a grand with a
-/// blow rail, a linear rail whose range is one note, a step of 0…). Empty: nothing.
+/// What is wrong with a setup's content (aftertouch adjustable, a vertical with a single blow adjustment, a grand with
+/// a blow rail, a linear rail whose range is one note, a step of 0…). Empty: nothing.
 [[nodiscard]] std::vector<outcome::Fault> faultsOf(const Setup &setup);
 
 } // namespace hammerline::action

@@ -1,7 +1,7 @@
 #pragma once
-// Fitting targets to an action (contract §9). Blow, let-off, dip and aftertouch are tied by one ratio: a set that asks for
-// four targets which this action cannot reach together would make every technician fail. The fit moves the
-// targets, within the acceptance intervals, as little as can be (least squares in half-widths) until they agree.
+// Fitting targets to an action (contract §9). Blow, let-off, dip and aftertouch are tied by one ratio: a set that asks
+// for four targets which this action cannot reach together would make every technician fail. The fit moves the targets,
+// within the acceptance intervals, as little as can be (least squares in half-widths) until they agree.
 
 #include "action/lever_model.h"
 #include "outcome/outcome.h"

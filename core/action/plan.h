@@ -1,13 +1,14 @@
 #pragma once
-// The best plan (contract §8): which screws, punchings and rails to move by how much, so that the most pairs come inside
-// their acceptance intervals in the fewest minutes, as close to the targets as can be. It is the best, not a good one.
+// The best plan (contract §8): which screws, punchings and rails to move by how much, so that the most pairs come
+// inside their acceptance intervals in the fewest minutes, as close to the targets as can be. It is the best, not a
+// good one.
 //
 // How it is found. Once the rails stand, notes know nothing of each other, and the order of plans (pairs, minutes,
 // closeness) adds up over notes: the best plan is the best of every note. Within a note only the adjustments that
-// meet in aftertouch and drop are tied; they are searched to the end with bounds (inside/note_search.h). Rails are searched
-// by halving boxes of their positions, each box bounded by notes solved with that much slack (inside/rail_search.h).
-// Rails that share no note are searched apart. Worst case: many fine rails on the same notes, where the time grows with
-// the number of positions that the bounds cannot tell apart.
+// meet in aftertouch and drop are tied; they are searched to the end with bounds (inside/note_search.h). Rails are
+// searched by halving boxes of their positions, each box bounded by notes solved with that much slack
+// (inside/rail_search.h). Rails that share no note are searched apart. Worst case: many fine rails on the same notes,
+// where the time grows with the number of positions that the bounds cannot tell apart.
 
 #include "action/action.h"
 #include "readings/readings.h"
@@ -102,7 +103,7 @@ struct Remeasure {
 struct Plan {
     Aim aim = Aim::In;
     std::vector<RailMove> rails{}; ///< those that move, in the setup's order
-    std::vector<Move> moves{};     ///< by order: key_height, blow, lost_motion, let_off, drop, dip…, within one by note
+    std::vector<Move> moves{}; ///< by order: key_height, blow, lost_motion, let_off, drop, dip…, within one by note
     double minutes = 0;
     int pairsInBefore = 0;
     int pairsInAfter = 0;

@@ -1,0 +1,67 @@
+#pragma once
+// The search over the tied screws of one note (inside/note_search.h says why it looks like this).
+
+#include "action/inside/note_search.h"
+#include "action/inside/one_screw.h"
+
+namespace hammerline::action {
+
+/// The order of the search. Whoever moves a value that another screw moves too comes before it, and dip comes last
+/// because its value is shared. The drop screw follows let-off: once that stands it has only drop to see to.
+inline constexpr std::array<catalogue::Quantity, 6> searchOrder{
+    catalogue::Quantity::LetOff,     catalogue::Quantity::Drop,      catalogue::Quantity::Blow,
+    catalogue::Quantity::LostMotion, catalogue::Quantity::KeyHeight, catalogue::Quantity::Dip};
+
+class TiedSearch {
+public:
+    TiedSearch(const NoteProblem &problem, const Shift &shift, Aim aim);
+    NoteAnswer run();
+
+private:
+    using Index = std::size_t; ///< of a quantity
+
+    /// What is left to hope for from the screws still to come, each value at its best alone.
+    struct Hope {
+        Score own{};
+        double easyLow = 0;       ///< how far they can move aftertouch while every value of theirs that can be
+        double easyHigh = 0;      ///< inside is inside
+        double centre = 0;        ///< change of aftertouch with each of them on its target
+        double dead = 0;          ///< what slack hides of that
+        double slope = unlimited; ///< least closeness that moving aftertouch away from the centre costs
+    };
+
+    void searchByMinutes();
+    [[nodiscard]] int mostPairs(unsigned screws) const;
+    void search(unsigned screws);
+    [[nodiscard]] bool addUntouched(Score &score);
+    void setHopes();
+    void hopeForValue(Index quantity, double range, bool touches, Hope &hope) const;
+    [[nodiscard]] bool promising(const Score &score, std::size_t depth) const;
+    enum class Side { Up, Down };
+    [[nodiscard]] bool sideIsDone(std::size_t depth, int steps, Side side, const Score &before) const;
+    void visit(std::size_t depth, const Score &score);
+    void turnLast(Index quantity, const Score &score);
+    void turnEach(std::size_t depth, const Score &score);
+    void turnTo(std::size_t depth, int steps, const Score &score);
+    [[nodiscard]] bool addOwn(Index quantity, Score &score);
+    [[nodiscard]] bool addDrop(Score &score);
+    [[nodiscard]] bool addAt(Index quantity, Score &score) const;
+    void keep(const Score &score);
+
+    [[nodiscard]] bool turns(Index quantity) const { return m_turns[quantity]; }
+    [[nodiscard]] double rangeOf(Index quantity) const;
+    [[nodiscard]] Line line(Index quantity, double perStep) const;
+
+    const NoteProblem &m_problem;
+    Aim m_aim;
+    Standing m_standing;                                    ///< with the screws turned that stand so far
+    std::array<double, catalogue::quantityCount> m_touch{}; ///< change of aftertouch per base unit of each
+    std::array<bool, catalogue::quantityCount> m_turns{};   ///< may be turned in this round
+    std::array<Index, searchOrder.size()> m_order{};        ///< of this round, without drop
+    std::size_t m_count = 0;
+    std::array<Hope, searchOrder.size() + 1> m_hopes{};
+    Steps m_steps{};
+    NoteAnswer m_best{};
+};
+
+} // namespace hammerline::action

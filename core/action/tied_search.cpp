@@ -1,0 +1,326 @@
+#include "action/inside/tied_search.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace hammerline::action {
+
+using catalogue::Quantity;
+
+namespace {
+
+constexpr std::size_t keyHeight = at(Quantity::KeyHeight), blow = at(Quantity::Blow),
+                      lostMotion = at(Quantity::LostMotion), letOff = at(Quantity::LetOff), drop = at(Quantity::Drop),
+                      dip = at(Quantity::Dip), aftertouch = at(Quantity::Aftertouch);
+
+constexpr double distance(double one, double other)
+{
+    return one < other ? other - one : one - other;
+}
+
+} // namespace
+
+TiedSearch::TiedSearch(const NoteProblem &problem, const Shift &shift, Aim aim)
+    : m_problem(problem), m_aim(aim), m_standing(standingOf(problem, shift))
+{
+    m_touch[keyHeight] = m_touch[dip] = 1;
+    m_touch[lostMotion] = -1;
+    m_touch[letOff] = 1 / problem.ratio;
+    m_touch[blow] = -1 / problem.ratio;
+}
+
+NoteAnswer TiedSearch::run()
+{
+    if (m_aim == Aim::In)
+        searchByMinutes();
+    else
+        search(m_problem.rounds->back().screws);
+    return m_best;
+}
+
+/// Choices come cheapest first: once a choice has all pairs that can be had, only those of equal cost matter.
+void TiedSearch::searchByMinutes()
+{
+    const int most = mostPairs(m_problem.rounds->back().screws);
+    for (const Round &round : *m_problem.rounds) {
+        if (m_best.feasible) {
+            if (m_best.score.pairs >= most && round.minutes >= m_best.score.minutes + sameForNotes)
+                return;
+            const Score hoped{.pairs = mostPairs(round.screws), .minutes = round.minutes};
+            if (!better(hoped, m_best.score, m_aim, sameForNotes))
+                continue;
+        }
+        search(round.screws);
+    }
+}
+
+/// Pairs that these screws can bring in, each looked at alone.
+int TiedSearch::mostPairs(unsigned screws) const
+{
+    std::array<double, catalogue::quantityCount> range{};
+    for (std::size_t i = 0; i < searchOrder.size(); ++i) {
+        if ((screws >> i & 1U) == 0)
+            continue;
+        const Index quantity = at(searchOrder[i]);
+        const double own = rangeOf(quantity);
+        range[quantity] += own;
+        range[aftertouch] += own * std::abs(m_touch[quantity]);
+        if (quantity == letOff)
+            range[drop] += own;
+        if (quantity == keyHeight)
+            range[dip] += own;
+    }
+    int pairs = 0;
+    for (const Index quantity : {keyHeight, blow, lostMotion, letOff, drop, dip, aftertouch}) {
+        const Term &term = m_problem.terms[quantity];
+        const double x = m_standing.value[quantity], wide = range[quantity] + m_standing.slack[quantity];
+        pairs += term.judged && x - wide <= term.high && x + wide >= term.low ? 1 : 0;
+    }
+    return pairs;
+}
+
+void TiedSearch::search(unsigned screws)
+{
+    m_turns = {};
+    m_steps = {};
+    m_count = 0;
+    for (std::size_t i = 0; i < searchOrder.size(); ++i) {
+        if ((screws >> i & 1U) == 0)
+            continue;
+        m_turns[at(searchOrder[i])] = true;
+        if (searchOrder[i] != Quantity::Drop)
+            m_order[m_count++] = at(searchOrder[i]);
+    }
+    Score score;
+    if (!addUntouched(score))
+        return;
+    setHopes();
+    if (promising(score, 0))
+        visit(0, score);
+}
+
+bool TiedSearch::addUntouched(Score &score)
+{
+    for (const Index quantity : {keyHeight, blow, lostMotion, letOff})
+        if (!turns(quantity) && !addAt(quantity, score))
+            return false;
+    if (!turns(keyHeight) && !turns(dip) && !addAt(dip, score))
+        return false;
+    return turns(letOff) || addDrop(score);
+}
+
+void TiedSearch::setHopes()
+{
+    m_hopes[m_count] = {};
+    for (std::size_t depth = m_count; depth-- > 0;) {
+        Hope hope = m_hopes[depth + 1];
+        const Index quantity = m_order[depth];
+        if (quantity == dip) {
+            hopeForValue(dip, rangeOf(dip) + (turns(keyHeight) ? rangeOf(keyHeight) : 0), true, hope);
+        } else if (quantity == keyHeight) {
+            hopeForValue(keyHeight, rangeOf(keyHeight), false, hope);
+            if (!turns(dip))
+                hopeForValue(dip, rangeOf(keyHeight), true, hope);
+        } else {
+            hopeForValue(quantity, rangeOf(quantity), true, hope);
+            hope.own.pairs += quantity == letOff && m_problem.terms[drop].judged ? 1 : 0;
+        }
+        m_hopes[depth] = hope;
+    }
+    // With key height standing, dip no longer starts from where the hope above took it to start.
+    if (turns(keyHeight) && turns(dip)) {
+        Hope &last = m_hopes[m_count - 1];
+        last = {.easyLow = -rangeOf(dip), .easyHigh = rangeOf(dip), .slope = 0};
+        last.own.pairs = m_problem.terms[dip].judged ? 1 : 0;
+    }
+}
+
+/// Own: the value at its best within the range. Aftertouch: what moving it there, or elsewhere, does.
+void TiedSearch::hopeForValue(Index quantity, double range, bool touches, Hope &hope) const
+{
+    const Term &term = m_problem.terms[quantity];
+    const double x = m_standing.value[quantity], slack = m_standing.slack[quantity];
+    const double touch = touches ? m_touch[quantity] : 0, size = std::abs(touch);
+    const double lowest = term.low - slack - x, highest = term.high + slack - x;
+    const bool canBeInside = term.judged && lowest <= range && highest >= -range;
+    const double home = std::clamp(term.target - x, -range, range);
+    if (term.judged)
+        hope.own.closeness += std::max(0.0, distance(term.target - x, home) - slack) * term.slope;
+    hope.own.pairs += canBeInside ? 1 : 0;
+    if (touch == 0)
+        return;
+    const double down = canBeInside ? std::max(-range, lowest) : -range;
+    const double up = canBeInside ? std::min(range, highest) : range;
+    hope.easyLow += touch > 0 ? down * touch : up * touch;
+    hope.easyHigh += touch > 0 ? up * touch : down * touch;
+    hope.centre += term.slope > 0 ? home * touch : 0;
+    hope.dead += slack * size;
+    hope.slope = std::min(hope.slope, term.slope / size);
+}
+
+bool TiedSearch::promising(const Score &score, std::size_t depth) const
+{
+    if (!m_best.feasible)
+        return true;
+    const Hope &hope = m_hopes[depth];
+    Score hoped = score + hope.own;
+    const Term &term = m_problem.terms[aftertouch];
+    if (term.judged) {
+        const double x = m_standing.value[aftertouch], slack = m_standing.slack[aftertouch];
+        // Where aftertouch comes in only at the cost of another pair, nothing is gained by it.
+        const bool easy = x + hope.easyLow - slack <= term.high && x + hope.easyHigh + slack >= term.low;
+        hoped.pairs += easy ? 1 : 0;
+        const double gap = distance(x + hope.centre, term.target) - slack - hope.dead;
+        if (gap > 0)
+            hoped.closeness += gap * std::min(term.slope, hope.slope);
+    }
+    return better(hoped, m_best.score, m_aim, sameForNotes);
+}
+
+/// True where turning the screw further to this side can only be worse: its own value has left its interval and its
+/// target behind, and is already too bad with everything else at its best.
+bool TiedSearch::sideIsDone(std::size_t depth, int steps, Side side, const Score &before) const
+{
+    const Index quantity = m_order[depth];
+    const Term &term = m_problem.terms[quantity];
+    const double x = m_standing.value[quantity] + steps * m_problem.screws[quantity].step;
+    const double slack = m_standing.slack[quantity];
+    const bool upwards = side == Side::Up;
+    Score hoped = before + m_hopes[depth + 1].own;
+    if (!addTerm(term, x, slack, hoped))
+        return !upwards;
+    if (!term.judged || !m_best.feasible)
+        return false;
+    const double beyond = upwards ? std::max(term.high, term.target) + slack : std::min(term.low, term.target) - slack;
+    if (upwards ? x <= beyond : x >= beyond)
+        return false;
+    hoped.minutes += m_problem.screws[quantity].minutes;
+    hoped.pairs += m_problem.terms[aftertouch].judged ? 1 : 0;
+    hoped.pairs += quantity == letOff && m_problem.terms[drop].judged ? 1 : 0;
+    hoped.pairs += quantity == keyHeight && !turns(dip) && m_problem.terms[dip].judged ? 1 : 0;
+    return !better(hoped, m_best.score, m_aim, sameForNotes);
+}
+
+void TiedSearch::visit(std::size_t depth, const Score &score)
+{
+    if (depth == m_count) {
+        Score whole = score;
+        if (addAt(aftertouch, whole))
+            keep(whole);
+        return;
+    }
+    const Index quantity = m_order[depth];
+    const bool freesDrop = quantity == letOff && turns(drop);
+    if (depth + 1 == m_count && !freesDrop)
+        turnLast(quantity, score);
+    else
+        turnEach(depth, score);
+}
+
+void TiedSearch::turnLast(Index quantity, const Score &score)
+{
+    const Screw &screw = m_problem.screws[quantity];
+    std::array<Line, 3> lines;
+    std::size_t count = 0;
+    lines[count++] = line(quantity, screw.step);
+    if (quantity == letOff)
+        lines[count++] = line(drop, -screw.step);
+    if (quantity == keyHeight)
+        lines[count++] = line(dip, screw.step);
+    lines[count++] = line(aftertouch, m_touch[quantity] * screw.step);
+    const Turn turn = bestTurn(screw, std::span(lines).first(count), m_aim);
+    if (!turn.feasible)
+        return;
+    m_steps[quantity] = turn.steps;
+    keep(score + turn.score);
+    m_steps[quantity] = 0;
+}
+
+/// From the step nearest to the target outwards, each side until nothing further out can be better.
+void TiedSearch::turnEach(std::size_t depth, const Score &score)
+{
+    const Index quantity = m_order[depth];
+    const Screw &screw = m_problem.screws[quantity];
+    const Term &term = m_problem.terms[quantity];
+    const double exact = term.judged ? (term.target - m_standing.value[quantity]) / screw.step : 0;
+    const int first = static_cast<int>(std::lround(std::clamp<double>(exact, -screw.most, screw.most)));
+    if (m_aim == Aim::Target) // for the least minutes a cheaper choice of screws has seen to it
+        turnTo(depth, 0, score);
+    const auto tryOne = [&](int steps) {
+        if (steps != 0)
+            turnTo(depth, steps, score);
+    };
+    tryOne(first);
+    for (int steps = first + 1; steps <= screw.most && !sideIsDone(depth, steps, Side::Up, score); ++steps)
+        tryOne(steps);
+    for (int steps = first - 1; steps >= -screw.most && !sideIsDone(depth, steps, Side::Down, score); --steps)
+        tryOne(steps);
+}
+
+void TiedSearch::turnTo(std::size_t depth, int steps, const Score &score)
+{
+    const Index quantity = m_order[depth];
+    const Standing before = m_standing;
+    const double change = steps * m_problem.screws[quantity].step;
+    m_standing.value[quantity] += change;
+    m_standing.value[aftertouch] += m_touch[quantity] * change;
+    if (quantity == letOff)
+        m_standing.value[drop] -= change;
+    if (quantity == keyHeight)
+        m_standing.value[dip] += change;
+    m_steps[quantity] = steps;
+    Score next = score;
+    next.minutes += steps == 0 ? 0 : m_problem.screws[quantity].minutes;
+    if (addOwn(quantity, next) && promising(next, depth + 1))
+        visit(depth + 1, next);
+    m_steps[quantity] = 0;
+    m_standing = before;
+}
+
+/// The values that nobody moves any more once `quantity` stands.
+bool TiedSearch::addOwn(Index quantity, Score &score)
+{
+    if (!addAt(quantity, score))
+        return false;
+    if (quantity == letOff)
+        return addDrop(score);
+    return quantity != keyHeight || turns(dip) || addAt(dip, score);
+}
+
+bool TiedSearch::addDrop(Score &score)
+{
+    if (!turns(drop))
+        return addAt(drop, score);
+    const std::array<Line, 1> lines{line(drop, m_problem.screws[drop].step)};
+    const Turn turn = bestTurn(m_problem.screws[drop], lines, m_aim);
+    m_steps[drop] = turn.steps;
+    score += turn.score;
+    return turn.feasible;
+}
+
+bool TiedSearch::addAt(Index quantity, Score &score) const
+{
+    return addTerm(m_problem.terms[quantity], m_standing.value[quantity], m_standing.slack[quantity], score);
+}
+
+void TiedSearch::keep(const Score &score)
+{
+    if (m_best.feasible && !better(score, m_best.score, m_aim, sameForNotes))
+        return;
+    m_best = {.feasible = true, .score = score, .steps = m_steps};
+}
+
+double TiedSearch::rangeOf(Index quantity) const
+{
+    return m_problem.screws[quantity].most * m_problem.screws[quantity].step;
+}
+
+Line TiedSearch::line(Index quantity, double perStep) const
+{
+    return {.term = &m_problem.terms[quantity],
+            .start = m_standing.value[quantity],
+            .perStep = perStep,
+            .slack = m_standing.slack[quantity]};
+}
+
+} // namespace hammerline::action
