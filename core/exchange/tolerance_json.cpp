@@ -1,7 +1,7 @@
 #include "exchange/tolerance_json.h"
 
+#include "exchange/inside/answer_parts.h"
 #include "exchange/inside/json_reader.h"
-#include "exchange/inside/json_writer.h"
 
 #include <algorithm>
 
@@ -195,7 +195,7 @@ outcome::Outcome<ToleranceSet> readToleranceSet(std::string_view json, const std
     return set;
 }
 
-std::string writeToleranceSet(const ToleranceSet &set)
+OrderedJson toleranceSetTree(const ToleranceSet &set)
 {
     OrderedJson json = documentHead(formatName, newestVersion);
     json["name"] = set.name;
@@ -205,7 +205,12 @@ std::string writeToleranceSet(const ToleranceSet &set)
     json["quantities"] = OrderedJson::object();
     for (const auto &[quantity, entry] : set.entries)
         json["quantities"][std::string(catalogue::idOf(quantity))] = entryJson(entry);
-    return documentText(json);
+    return json;
+}
+
+std::string writeToleranceSet(const ToleranceSet &set)
+{
+    return documentText(toleranceSetTree(set));
 }
 
 } // namespace hammerline::exchange

@@ -1,0 +1,182 @@
+// The data of a record: what the paper shows and what it was worked out from, so that a reader can judge it again. The
+// owner is left out: a record goes to strangers.
+#include "exchange/answers_json.h"
+
+#include "exchange/inside/answer_parts.h"
+
+namespace hammerline::exchange {
+namespace {
+
+OrderedJson fittingsTree(const std::vector<instrument::Fitting> &fittings)
+{
+    OrderedJson list = OrderedJson::array();
+    for (const auto &fitting : fittings) {
+        OrderedJson json;
+        json["first_note"] = fitting.notes.first.number();
+        json["last_note"] = fitting.notes.last.number();
+        json["kind"] = fitting.kind;
+        list.push_back(json);
+    }
+    return list;
+}
+
+OrderedJson sectionsTree(const keyboard::Sections &sections)
+{
+    OrderedJson list = OrderedJson::array();
+    for (const auto &section : sections) {
+        OrderedJson json;
+        json["name"] = section.name;
+        json["first_note"] = section.notes.first.number();
+        json["last_note"] = section.notes.last.number();
+        list.push_back(json);
+    }
+    return list;
+}
+
+/// An empty list puts nothing.
+void putList(OrderedJson &json, const std::string &key, OrderedJson list)
+{
+    if (!list.empty())
+        json[key] = std::move(list);
+}
+
+OrderedJson instrumentTree(const instrument::Instrument &instrument)
+{
+    OrderedJson json;
+    putText(json, "uid", instrument.uid);
+    json["name"] = instrument.name;
+    json["action"] = catalogue::idOf(instrument.action);
+    json["first_note"] = instrument.compass.first.number();
+    json["last_note"] = instrument.compass.last.number();
+    putList(json, "sections", sectionsTree(instrument.sections));
+    putText(json, "maker", instrument.maker);
+    putText(json, "model", instrument.model);
+    putText(json, "serial", instrument.serial);
+    putCount(json, "year", instrument.year);
+    if (instrument.size)
+        putAmount(json, "size", units::Amount(*instrument.size));
+    putList(json, "stringing", fittingsTree(instrument.stringing));
+    putList(json, "dampers", fittingsTree(instrument.dampers));
+    putText(json, "condition", instrument.condition);
+    putText(json, "remark", instrument.remark);
+    return json;
+}
+
+OrderedJson climateTree(const readings::Climate &climate)
+{
+    OrderedJson json = OrderedJson::object();
+    putNumber(json, "celsius", climate.celsius);
+    putNumber(json, "relative_humidity_percent", climate.relativeHumidityPercent);
+    return json;
+}
+
+OrderedJson gaugeTree(const readings::Gauge &gauge)
+{
+    OrderedJson json = OrderedJson::object();
+    putText(json, "name", gauge.name);
+    if (gauge.resolution != units::Length())
+        putAmount(json, "resolution", units::Amount(gauge.resolution));
+    if (gauge.expandedUncertainty != units::Length())
+        putAmount(json, "expanded_uncertainty", units::Amount(gauge.expandedUncertainty));
+    return json;
+}
+
+OrderedJson passTree(const readings::Pass &pass)
+{
+    OrderedJson json;
+    putText(json, "uid", pass.uid);
+    json["purpose"] = readings::idOf(pass.purpose);
+    json["began"] = readings::rfc3339(pass.began);
+    putText(json, "person", pass.person);
+    putList(json, "climate", climateTree(pass.climate));
+    putList(json, "gauge", gaugeTree(pass.gauge));
+    json["dip_datum"] = readings::idOf(pass.dipDatum);
+    json["drop_datum"] = readings::idOf(pass.dropDatum);
+    putText(json, "remark", pass.remark);
+    return json;
+}
+
+OrderedJson takeTree(const readings::Reading &reading)
+{
+    OrderedJson json;
+    json["note"] = reading.place.note.number();
+    json["quantity"] = catalogue::idOf(reading.place.quantity);
+    json["take"] = reading.place.take;
+    putAmount(json, "value", reading.value);
+    putText(json, "typed", reading.typed);
+    putText(json, "remark", reading.remark);
+    putText(json, "person", reading.person);
+    if (reading.at != readings::Instant())
+        json["at"] = readings::rfc3339(reading.at);
+    return json;
+}
+
+template <typename List>
+OrderedJson verdictsTree(const List &verdicts)
+{
+    OrderedJson list = OrderedJson::array();
+    for (const auto &verdict : verdicts)
+        list.push_back(verdictTree(verdict));
+    return list;
+}
+
+OrderedJson partTree(const sale_record::PassPart &part)
+{
+    OrderedJson json;
+    json["pass"] = passTree(part.pass);
+    json["takes"] = OrderedJson::array();
+    for (const auto &reading : part.readings)
+        json["takes"].push_back(takeTree(reading));
+    json["readings"] = verdictsTree(part.judgement.verdicts);
+    json["quantities"] = summariesTree(part.summaries);
+    return json;
+}
+
+std::string_view idOf(sale_record::Caution caution)
+{
+    using sale_record::Caution;
+    switch (caution) {
+    case Caution::StringTension:
+        return "string-tension";
+    case Caution::TallUprightTips:
+        return "tall-upright-tips";
+    case Caution::LeadInKeys:
+        return "lead-in-keys";
+    case Caution::IvoryLaw:
+        return "ivory-law";
+    case Caution::Dust:
+        return "dust";
+    case Caution::ClimateMovesIt:
+        return "climate-moves-it";
+    }
+    return "";
+}
+
+} // namespace
+
+std::string recordJson(const sale_record::SaleRecord &record)
+{
+    OrderedJson json = documentHead("hammerline-record", 1);
+    json["issued"] = readings::rfc3339(record.issued);
+    putText(json, "issued_by", record.issuedBy);
+    putText(json, "program_version", record.programVersion);
+    json["instrument"] = instrumentTree(record.instrument);
+    json["tolerances"] = toleranceSetTree(record.set);
+    json["judged_pairs"] = record.judgedPairs();
+    json["pairs_inside"] = record.pairsInside();
+    if (record.asFound)
+        json["as_found"] = partTree(*record.asFound);
+    json["as_left"] = partTree(record.asLeft);
+    if (!record.change.empty())
+        json["change"] = comparisonsTree(record.change);
+    json["exceptions"] = verdictsTree(record.exceptions);
+    json["not_measured"] = OrderedJson::array();
+    for (const auto quantity : record.notMeasured())
+        json["not_measured"].push_back(catalogue::idOf(quantity));
+    json["cautions"] = OrderedJson::array();
+    for (const auto caution : record.cautions)
+        json["cautions"].push_back(idOf(caution));
+    return documentText(json);
+}
+
+} // namespace hammerline::exchange
