@@ -17,7 +17,7 @@ set(HOUSE_CORE_FLOORS
   tolerance
   analysis
   action
-  sale_record+review
+  sale_record+review+route+slips
   logbook+exchange
   seal)
 set(HOUSE_APP_FLOORS
