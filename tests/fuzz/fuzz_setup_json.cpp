@@ -1,0 +1,20 @@
+// Action setups: what is accepted has no fault and is the same setup when written and read again.
+#include "exchange/setup_json.h"
+
+#include <cstdint>
+#include <cstdlib>
+#include <string_view>
+
+using namespace hammerline;
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size)
+{
+    const std::string_view text(reinterpret_cast<const char *>(data), size);
+    const auto read = exchange::readSetup(text, "fuzz.json");
+    if (!read)
+        return 0;
+    const auto again = exchange::readSetup(exchange::writeSetup(read.value()), "fuzz.json");
+    if (!again || again.value() != read.value() || !action::faultsOf(read.value()).empty())
+        std::abort();
+    return 0;
+}
