@@ -4,7 +4,7 @@
 #include "exchange/readings_csv.h"
 #include "outcome/outcome.h"
 #include "record_pdf/inside/pages.h"
-#include "seal/dress.h"
+#include "seal/seal.h"
 
 #include <QBuffer>
 #include <QColorSpace>
@@ -136,6 +136,15 @@ QByteArray makeRecordPdf(const sale_record::SaleRecord &record, const RecordPdfO
     const std::string dressed =
         seal::dress(std::string_view(pages.constData(), static_cast<std::size_t>(pages.size())), dressingOf(context));
     return QByteArray::fromStdString(dressed);
+}
+
+QByteArray makeSealedRecordPdf(const sale_record::SaleRecord &record, RecordPdfOptions options,
+                               const seal::SigningKey &key)
+{
+    options.seal = SealLine{fromCore(key.name()), fromCore(seal::groupedFingerprint(key.fingerprint()))};
+    const QByteArray pdf = makeRecordPdf(record, options);
+    const std::string_view bytes(pdf.constData(), static_cast<std::size_t>(pdf.size()));
+    return QByteArray::fromStdString(seal::sealRecord(bytes, key, record.issued));
 }
 
 } // namespace hammerline::record_pdf

@@ -8,6 +8,7 @@
 // offscreen platform will do), but no window. Built to PDF/A-3b; a signature is put over the bytes by `seal`.
 
 #include "sale_record/sale_record.h"
+#include "seal/key_store.h"
 
 #include <QByteArray>
 #include <QLocale>
@@ -40,5 +41,10 @@ struct RecordPdfOptions {
 
 /// The whole file. Throws outcome::BrokenWorld where Qt gives no document.
 [[nodiscard]] QByteArray makeRecordPdf(const sale_record::SaleRecord &record, const RecordPdfOptions &options);
+
+/// The same, sealed at the moment of issue with the key, whose fingerprint then stands on page one (options.seal is set
+/// from the key). Sealing draws a random number, so no two of these are the same.
+[[nodiscard]] QByteArray makeSealedRecordPdf(const sale_record::SaleRecord &record, RecordPdfOptions options,
+                                             const seal::SigningKey &key);
 
 } // namespace hammerline::record_pdf

@@ -14,12 +14,12 @@ namespace {
 using tolerance::Status;
 using tolerance::Verdict;
 
+/// One word; the sentence at the end of the row says the rest.
 QString kindOf(const Verdict &verdict)
 {
-    if (verdict.status == Status::In || verdict.status == Status::Unjudged)
-        return Record::tr("uneven");
-    const QString status = wording::nameOf(verdict.status);
-    return verdict.uneven ? Record::tr("%1, uneven").arg(status) : status;
+    if (verdict.status == Status::Out)
+        return Record::tr("out");
+    return verdict.status == Status::Marginal ? Record::tr("close") : Record::tr("uneven");
 }
 
 QString foundText(const Verdict &verdict, const Context &context)
@@ -30,21 +30,13 @@ QString foundText(const Verdict &verdict, const Context &context)
     return value ? wording::amountText(*value, context.form) : QStringLiteral("\u2013");
 }
 
-QString remarkOn(const Verdict &verdict, const Context &context)
-{
-    QString text = wording::verdictSentence(verdict, context.form);
-    if (verdict.uneven && verdict.stepFromBelow)
-        text += Record::tr(" Step from its lower neighbour: %1.")
-                    .arg(wording::changeText(*verdict.stepFromBelow, context.form));
-    return text;
-}
-
 void setMeasured(Sheet &sheet, const Context &context)
 {
-    std::vector<Column> columns{{Record::tr("note"), 34}, {Record::tr("measure"), 70}, {Record::tr("verdict"), 74}};
+    std::vector<Column> columns{{Record::tr("note"), 34}, {Record::tr("measure"), 62}, {Record::tr("verdict"), 40}};
     if (context.hasBefore())
-        columns.push_back({context.foundName(), 54, Qt::AlignRight});
-    columns.push_back({context.leftName(), 54, Qt::AlignRight});
+        columns.push_back({context.foundName(), 48, Qt::AlignRight});
+    columns.push_back({context.leftName(), 48, Qt::AlignRight});
+    columns.push_back({QString(), 6});
     columns.push_back({Record::tr("what it means"), 0});
     Table table(sheet, columns);
     for (const Verdict &verdict : context.record.exceptions) {
@@ -53,7 +45,8 @@ void setMeasured(Sheet &sheet, const Context &context)
         QStringList cells{fromCore(verdict.note.name()), wording::nameOf(verdict.quantity), kindOf(verdict)};
         if (context.hasBefore())
             cells << foundText(verdict, context);
-        cells << wording::amountText(*verdict.value, context.form) << remarkOn(verdict, context);
+        cells << wording::amountText(*verdict.value, context.form) << QString()
+              << wording::verdictSentence(verdict, context.form);
         table.row(cells, {true, false, verdict.status == Status::Out});
     }
     table.rule();

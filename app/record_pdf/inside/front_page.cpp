@@ -8,20 +8,33 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace hammerline::record_pdf {
 
 namespace {
 
-constexpr TextStyle nameText{30, true, 0, 1.2};
 constexpr TextStyle figureText{36, true, 0, 1.1};
 constexpr TextStyle plainText{11, false, 0, 1.5};
 constexpr TextStyle labelText{9, true, 0, 1.4};
+
+/// As large as lets the name stand on two lines; a name may be 200 characters long.
+TextStyle nameStyle(const QString &name, double width)
+{
+    for (const int size : {30, 24, 18, 14}) {
+        const TextStyle style{size, true, 0, 1.2};
+        if (TextBlock(name, style, width).height() < 2.5 * size * style.leading)
+            return style;
+    }
+    return {11, true, 0, 1.2};
+}
 
 void setTitle(Sheet &sheet, const Context &context)
 {
     const auto &record = context.record;
     sheet.paragraph(Record::tr("Regulation record"), {12, false, 85, 1.3});
-    sheet.paragraph(fromCore(record.instrument.name), nameText);
+    const QString name = fromCore(record.instrument.name);
+    sheet.paragraph(name, nameStyle(name, sheet.body().width()));
     sheet.paragraph(describe(record.instrument, context.options.locale), {10, false, 51, 1.5});
     sheet.skip(6);
     sheet.hairline();
@@ -83,8 +96,9 @@ void setPicture(Sheet &sheet, const Context &context)
                  named.arg(context.foundName(), dayText(record.asFound->pass.began, locale)));
     setStrip(sheet, context, record.asLeft, named.arg(context.leftName(), dayText(record.asLeft.pass.began, locale)));
     sheet.paragraph(
-        Record::tr("Each key carries a small gauge with its worst measure on it: inside the pale field it is where "
-                   "it should be; above or below the field it is too large or too small."),
+        Record::tr("Each key carries a small gauge with its worst measure on it: inside the grey field it is where "
+                   "it should be; above or below the field it is too large or too small. A broken outline was not "
+                   "measured. A small step at a key's edge: the key differs much from its neighbour."),
         quietText);
     sheet.skip(4);
 }
@@ -121,9 +135,21 @@ bool isJudged(const Context &context, catalogue::Quantity quantity)
     return found != context.record.asLeft.summaries.end() && found->second.judged;
 }
 
-void setMeanings(Sheet &sheet, const Context &context)
+std::vector<catalogue::Quantity> judgedQuantities(const Context &context)
 {
-    constexpr TextStyle style{9, false, 0, 1.35};
+    std::vector<catalogue::Quantity> judged;
+    for (const catalogue::Quantity quantity : quantitiesOf(context.record))
+        if (isJudged(context, quantity))
+            judged.push_back(quantity);
+    return judged;
+}
+
+/// `height`: what the table may take. Rows come closer together before the page overflows.
+void setMeanings(Sheet &sheet, const Context &context, double height)
+{
+    const auto judged = judgedQuantities(context);
+    const double rowHeight = (height - 24) / static_cast<double>(std::max<std::size_t>(judged.size(), 1));
+    const TextStyle style{rowHeight < 12 ? 8 : 9, false, 0, 1.3};
     constexpr double countWidth = 92;
     const int counts = context.hasBefore() ? 2 : 1;
     std::vector<Column> columns{{Record::tr("What a player feels"), sheet.body().width() - counts * countWidth}};
@@ -131,16 +157,15 @@ void setMeanings(Sheet &sheet, const Context &context)
         columns.push_back({Record::tr("keys out before"), countWidth, Qt::AlignRight});
     columns.push_back({Record::tr("keys out now"), countWidth, Qt::AlignRight});
     Table table(sheet, columns, style);
-    for (const catalogue::Quantity quantity : quantitiesOf(context.record)) {
-        if (!isJudged(context, quantity))
-            continue;
+    table.setRowPadding(std::clamp((rowHeight - style.size * style.leading) / 2, 0.0, 2.0));
+    for (const catalogue::Quantity quantity : judged) {
         QStringList cells{plainMeaningOf(quantity)};
         if (context.hasBefore())
             cells << countOf(*context.record.asFound, quantity);
         table.row(cells << countOf(context.record.asLeft, quantity));
     }
     table.rule();
-    sheet.skip(10);
+    sheet.skip(8);
 }
 
 QString restSentence(const Context &context, const Sheet &sheet)
@@ -158,26 +183,28 @@ QString restSentence(const Context &context, const Sheet &sheet)
         .arg(sheet.pageOf(exceptionsChapter()));
 }
 
+constexpr double restHeight = 2 * plainText.size * plainText.leading;
+
 /// The page that the sentence points to is known only when everything is set: it is laid out when it is painted.
 void setRest(Sheet &sheet, const Context &context)
 {
     sheet.later([&sheet, &context, at = QPointF(sheet.body().left(), sheet.y())](QPainter &painter) {
         TextBlock(restSentence(context, sheet), plainText, sheet.body().width()).paint(painter, at);
     });
-    sheet.skip(2 * plainText.size * plainText.leading + 4);
+    sheet.skip(restHeight);
 }
 
-void setFootOfFrontPage(Sheet &sheet, const Context &context)
+TextBlock footOfFrontPage(const Sheet &sheet, const Context &context)
 {
-    sheet.paragraph(
+    QString text =
         Record::tr("This record speaks of the day on which the instrument was measured. It is no promise of how "
                    "long that lasts. The pages that follow are for your technician: limits and their sources, "
-                   "charts, every reading, and how it was measured."),
-        quietText);
+                   "charts, every reading, and how it was measured.");
     if (const auto &seal = context.options.seal)
-        sheet.paragraph(
-            Record::tr("Sealed by %1. Fingerprint of the certificate (SHA-256): %2").arg(seal->name, seal->fingerprint),
-            quietText);
+        text +=
+            QLatin1Char('\n') +
+            Record::tr("Sealed by %1. Fingerprint of the certificate (SHA-256):\n%2").arg(seal->name, seal->fingerprint);
+    return {text, quietText, sheet.body().width()};
 }
 
 } // namespace
@@ -188,10 +215,11 @@ void setFrontPage(Sheet &sheet, const Context &context)
     setFigure(sheet, context);
     setPicture(sheet, context);
     sheet.paragraph(workSentence(context), plainText);
-    sheet.skip(2);
-    setMeanings(sheet, context);
+    const TextBlock foot = footOfFrontPage(sheet, context);
+    setMeanings(sheet, context, sheet.room() - foot.height() - restHeight - 20);
     setRest(sheet, context);
-    setFootOfFrontPage(sheet, context);
+    const QPointF at(sheet.body().left(), sheet.body().bottom() - foot.height());
+    sheet.later([foot, at](QPainter &painter) { foot.paint(painter, at); });
 }
 
 } // namespace hammerline::record_pdf

@@ -5,6 +5,8 @@
 
 #include "wording/wording.h"
 
+#include <algorithm>
+
 namespace hammerline::record_pdf {
 
 namespace {
@@ -76,7 +78,47 @@ void setPasses(Sheet &sheet, const Context &context)
         line(Record::tr("drop measured"), [](const PassPart &part) { return wording::nameOf(part.pass.dropDatum); });
     line(Record::tr("readings, takes counted"),
          [](const PassPart &part) { return QString::number(part.readings.size()); });
-    line(Record::tr("remark"), [](const PassPart &part) { return fromCore(part.pass.remark); });
+    if (std::ranges::any_of(parts, [](const PassPart *part) { return !part->pass.remark.empty(); }))
+        line(Record::tr("remark"), [](const PassPart &part) { return fromCore(part.pass.remark); });
+    table.rule();
+    sheet.skip(8);
+}
+
+void setFittings(Table &table, const QString &label, const std::vector<instrument::Fitting> &fittings)
+{
+    QString head = label;
+    for (const instrument::Fitting &fitting : fittings) {
+        table.row({head, runText(fitting.notes.first, fitting.notes.last), fromCore(fitting.kind)});
+        head.clear();
+    }
+}
+
+void setSections(Table &table, const keyboard::Sections &sections)
+{
+    QString head = Record::tr("sections");
+    for (const keyboard::Section &section : sections) {
+        table.row({head, runText(section.notes.first, section.notes.last), fromCore(section.name)});
+        head.clear();
+    }
+}
+
+/// What the shop wrote down of the build; nothing where it wrote nothing.
+void setBuild(Sheet &sheet, const Context &context)
+{
+    const auto &instrument = context.record.instrument;
+    const bool known = !instrument.sections.empty() || !instrument.stringing.empty() || !instrument.dampers.empty();
+    if (!known && instrument.condition.empty())
+        return;
+    sheet.heading(Record::tr("The instrument as received"));
+    if (!instrument.condition.empty())
+        sheet.paragraph(fromCore(instrument.condition));
+    if (!known)
+        return;
+    constexpr TextStyle style{8, false, 0, 1.4};
+    Table table(sheet, {{QString(), 90}, {Record::tr("notes"), 90}, {Record::tr("what stands there"), 0}}, style);
+    setSections(table, instrument.sections);
+    setFittings(table, Record::tr("stringing"), instrument.stringing);
+    setFittings(table, Record::tr("dampers"), instrument.dampers);
     table.rule();
     sheet.skip(8);
 }
@@ -113,6 +155,7 @@ void setMethod(Sheet &sheet, const Context &context)
 {
     sheet.chapter(Record::tr("How it was measured"));
     setPasses(sheet, context);
+    setBuild(sheet, context);
     setDefinitions(sheet, context);
     setNotMeasured(sheet, context);
     sheet.heading(Record::tr("What this record is"));

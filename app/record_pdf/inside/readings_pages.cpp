@@ -17,7 +17,8 @@ using tolerance::Status;
 using tolerance::Verdict;
 
 constexpr double noteWidth = 46;
-constexpr double valueWidth = 38;
+/// Room for "missing", or for two marks and five digits; what is left over is shared out.
+constexpr double leastValueWidth = 46;
 constexpr TextStyle cellText{7, false, 0, 1.3};
 
 /// The mark behind a value; words stand in the legend, so that no mark speaks by itself.
@@ -51,14 +52,16 @@ Cell cellOf(const sale_record::PassPart &part, catalogue::Quantity quantity, key
     if (verdict->takes > 1)
         text += QStringLiteral("*");
     if (const QString mark = markOf(*verdict); !mark.isEmpty())
-        text += QLatin1Char(' ') + mark;
+        text = mark + QLatin1Char(' ') + text; // before the number, so that the digits stand below each other
     return {text, verdict->status == Status::Out};
 }
 
-std::vector<Column> columnsFor(const std::vector<catalogue::Quantity> &group, const Context &context)
+std::vector<Column> columnsFor(const Sheet &sheet, const std::vector<catalogue::Quantity> &group,
+                               const Context &context)
 {
     std::vector<Column> columns{{Record::tr("note"), noteWidth}};
-    const double width = context.hasBefore() ? valueWidth : 2 * valueWidth;
+    const double values = static_cast<double>(group.size()) * (context.hasBefore() ? 2 : 1);
+    const double width = std::min((sheet.body().width() - noteWidth) / values, 1.6 * leastValueWidth);
     for (const catalogue::Quantity quantity : group) {
         const QString name = wording::shortNameOf(quantity) + QLatin1Char('\n') +
                              wording::unitText(catalogue::infoOf(quantity).dimension, context.form) + QLatin1Char('\n');
@@ -102,7 +105,7 @@ void setGroup(Sheet &sheet, const std::vector<catalogue::Quantity> &group, const
     for (int first = compass.first.number(); first <= compass.last.number(); first += each) {
         if (first != compass.first.number())
             sheet.newPage();
-        Table table(sheet, columnsFor(group, context), cellText);
+        Table table(sheet, columnsFor(sheet, group, context), cellText);
         for (int note = first; note < std::min(first + each, compass.last.number() + 1); ++note) {
             setNote(table, group, keyboard::Note(note), context);
             if (sectionEndsAt(context, keyboard::Note(note)))
@@ -120,7 +123,8 @@ std::vector<std::vector<catalogue::Quantity>> groupsFor(const Sheet &sheet, cons
         if (!context.record.asLeft.values.column(quantity).empty() ||
             (context.hasBefore() && !context.record.asFound->values.column(quantity).empty()))
             quantities.push_back(quantity);
-    const auto most = static_cast<std::size_t>((sheet.body().width() - noteWidth) / (2 * valueWidth));
+    const auto most = static_cast<std::size_t>((sheet.body().width() - noteWidth) /
+                                               ((context.hasBefore() ? 2 : 1) * leastValueWidth));
     const std::size_t count = (quantities.size() + most - 1) / most;
     std::vector<std::vector<catalogue::Quantity>> groups(count);
     for (std::size_t i = 0; i < quantities.size(); ++i)

@@ -8,14 +8,6 @@ namespace hammerline::record_pdf {
 
 namespace {
 
-QString runText(keyboard::Note first, keyboard::Note last)
-{
-    const QString from = fromCore(first.name());
-    if (first == last)
-        return from;
-    return Record::tr("%1 to %2").arg(from, fromCore(last.name()));
-}
-
 QString sizeText(const instrument::Instrument &instrument, const QLocale &locale)
 {
     const QString size = locale.toString(instrument.size->inMillimetres() / 10, 'f', 0);
@@ -83,6 +75,9 @@ QString describe(const instrument::Instrument &instrument, const QLocale &locale
     parts << Record::tr("%1 notes, %2")
                  .arg(instrument.compass.count())
                  .arg(runText(instrument.compass.first, instrument.compass.last));
+    // Lines break between the parts and not inside them.
+    for (QString &part : parts)
+        part.replace(QLatin1Char(' '), QChar::Nbsp);
     return parts.join(QStringLiteral(" \u00b7 "));
 }
 
@@ -131,6 +126,14 @@ QString ruleText(tolerance::Rule rule)
         "shop share that risk.");
 }
 
+QString runText(keyboard::Note first, keyboard::Note last)
+{
+    const QString from = fromCore(first.name());
+    if (first == last)
+        return from;
+    return Record::tr("%1 to %2").arg(from, fromCore(last.name()));
+}
+
 QString noteRuns(const std::vector<keyboard::Note> &rising)
 {
     QStringList runs;
@@ -147,7 +150,9 @@ QString noteRuns(const std::vector<keyboard::Note> &rising)
 QString dayText(readings::Instant instant, const QLocale &locale)
 {
     const auto since = instant.time_since_epoch().count();
-    return locale.toString(QDateTime::fromMSecsSinceEpoch(since, Qt::UTC).date(), QStringLiteral("d MMMM yyyy"));
+    //: A day in a record, as QLocale::toString spells a format: "d. MMMM yyyy" in German.
+    const QString form = Record::tr("d MMMM yyyy");
+    return locale.toString(QDateTime::fromMSecsSinceEpoch(since, Qt::UTC).date(), form);
 }
 
 QString fromCore(const std::string &text)

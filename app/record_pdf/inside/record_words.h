@@ -28,6 +28,8 @@ struct Record {
 [[nodiscard]] QString describe(const instrument::Instrument &instrument, const QLocale &locale);
 [[nodiscard]] QString cautionText(sale_record::Caution caution);
 [[nodiscard]] QString ruleText(tolerance::Rule rule);
+/// "A0 to D1", or "A0" where both are one.
+[[nodiscard]] QString runText(keyboard::Note first, keyboard::Note last);
 /// "A0 to D1, F#1, C8": runs of neighbours joined.
 [[nodiscard]] QString noteRuns(const std::vector<keyboard::Note> &rising);
 /// "3 March 2026" in the locale's long form, of the day in UTC.

@@ -56,8 +56,8 @@ void Sheet::paragraph(const QString &text, const TextStyle &style)
 
 void Sheet::heading(const QString &text)
 {
-    // Never alone at the foot of a page.
-    needRoom(60);
+    // Never alone at the foot of a page: what follows starts with a table's head and a row.
+    needRoom(110);
     if (m_y > body().top())
         skip(8);
     paragraph(text, headingText);

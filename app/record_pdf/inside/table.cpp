@@ -8,7 +8,7 @@ namespace hammerline::record_pdf {
 
 namespace {
 
-constexpr double gap = 5; ///< between columns
+constexpr double gap = 8; ///< between columns
 
 double heightOf(const std::vector<TextBlock> &blocks)
 {

@@ -15,7 +15,7 @@ namespace hammerline::record_pdf {
 struct TextStyle {
     int size = 9; ///< points
     bool bold = false;
-    int grey = 0; ///< 0 black to 255 white: paper is black alone
+    int grey = 0;          ///< 0 black to 255 white: paper is black alone
     double leading = 1.35; ///< from baseline to baseline, in sizes
 };
 

@@ -91,8 +91,8 @@ void setRules(Sheet &sheet, const Context &context)
 {
     sheet.heading(Record::tr("Decision rule"));
     Table table(sheet, {{Record::tr("measure"), 92},
-                        {Record::tr("rule"), 76},
-                        {Record::tr("expanded uncertainty W"), 130},
+                        {Record::tr("rule"), 190},
+                        {Record::tr("expanded uncertainty W"), 110},
                         {Record::tr("largest step that is even"), 0}});
     std::set<tolerance::Rule> rules;
     for (const auto &[quantity, entry] : context.record.set.entries) {
