@@ -54,29 +54,43 @@ void TiedSearch::searchByMinutes()
     }
 }
 
-/// Pairs that these screws can bring in, each looked at alone.
+/// Pairs that these screws can bring in, each looked at alone; one less where aftertouch cannot come in while all the
+/// others that can be inside are.
 int TiedSearch::mostPairs(unsigned screws) const
 {
     std::array<double, catalogue::quantityCount> range{};
-    for (std::size_t i = 0; i < searchOrder.size(); ++i) {
-        if ((screws >> i & 1U) == 0)
-            continue;
-        const Index quantity = at(searchOrder[i]);
-        const double own = rangeOf(quantity);
-        range[quantity] += own;
-        range[aftertouch] += own * std::abs(m_touch[quantity]);
-        if (quantity == letOff)
-            range[drop] += own;
-        if (quantity == keyHeight)
-            range[dip] += own;
-    }
+    for (std::size_t i = 0; i < searchOrder.size(); ++i)
+        if ((screws >> i & 1U) != 0)
+            range[at(searchOrder[i])] = rangeOf(at(searchOrder[i]));
+    range[dip] += range[keyHeight];
     int pairs = 0;
-    for (const Index quantity : {keyHeight, blow, lostMotion, letOff, drop, dip, aftertouch}) {
-        const Term &term = m_problem.terms[quantity];
-        const double x = m_standing.value[quantity], wide = range[quantity] + m_standing.slack[quantity];
-        pairs += term.judged && x - wide <= term.high && x + wide >= term.low ? 1 : 0;
+    Span aftertouchReach{}, dropSpan = spanOf(drop, range[drop] + range[letOff], pairs);
+    for (const Index quantity : {keyHeight, blow, lostMotion, letOff, dip}) {
+        Span span = spanOf(quantity, range[quantity], pairs);
+        if (quantity == letOff) // drop falls by what let-off gains, and its own screw makes up for some
+            span = {std::max(span.low, -dropSpan.high - range[drop]), std::min(span.high, -dropSpan.low + range[drop])};
+        if (quantity == keyHeight)
+            continue; // key height reaches aftertouch through dip
+        const double touch = m_touch[quantity];
+        aftertouchReach.low += touch > 0 ? span.low * touch : span.high * touch;
+        aftertouchReach.high += touch > 0 ? span.high * touch : span.low * touch;
     }
-    return pairs;
+    const Term &term = m_problem.terms[aftertouch];
+    const double x = m_standing.value[aftertouch], slack = m_standing.slack[aftertouch];
+    const bool together = x + aftertouchReach.low - slack <= term.high && x + aftertouchReach.high + slack >= term.low;
+    return pairs + (term.judged && together ? 1 : 0);
+}
+
+/// The changes within the range that bring a value in, and one more pair; where none does, all changes.
+TiedSearch::Span TiedSearch::spanOf(Index quantity, double range, int &pairs) const
+{
+    const Term &term = m_problem.terms[quantity];
+    const double x = m_standing.value[quantity], slack = m_standing.slack[quantity];
+    const double lowest = term.low - slack - x, highest = term.high + slack - x;
+    if (!term.judged || lowest > range || highest < -range)
+        return {-range, range};
+    ++pairs;
+    return {std::max(-range, lowest), std::min(range, highest)};
 }
 
 void TiedSearch::search(unsigned screws)
@@ -141,18 +155,14 @@ void TiedSearch::hopeForValue(Index quantity, double range, bool touches, Hope &
     const Term &term = m_problem.terms[quantity];
     const double x = m_standing.value[quantity], slack = m_standing.slack[quantity];
     const double touch = touches ? m_touch[quantity] : 0, size = std::abs(touch);
-    const double lowest = term.low - slack - x, highest = term.high + slack - x;
-    const bool canBeInside = term.judged && lowest <= range && highest >= -range;
+    const Span span = spanOf(quantity, range, hope.own.pairs);
     const double home = std::clamp(term.target - x, -range, range);
     if (term.judged)
         hope.own.closeness += std::max(0.0, distance(term.target - x, home) - slack) * term.slope;
-    hope.own.pairs += canBeInside ? 1 : 0;
     if (touch == 0)
         return;
-    const double down = canBeInside ? std::max(-range, lowest) : -range;
-    const double up = canBeInside ? std::min(range, highest) : range;
-    hope.easyLow += touch > 0 ? down * touch : up * touch;
-    hope.easyHigh += touch > 0 ? up * touch : down * touch;
+    hope.easyLow += touch > 0 ? span.low * touch : span.high * touch;
+    hope.easyHigh += touch > 0 ? span.high * touch : span.low * touch;
     hope.centre += term.slope > 0 ? home * touch : 0;
     hope.dead += slack * size;
     hope.slope = std::min(hope.slope, term.slope / size);

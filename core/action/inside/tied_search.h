@@ -30,8 +30,14 @@ private:
         double slope = unlimited; ///< least closeness that moving aftertouch away from the centre costs
     };
 
+    struct Span {
+        double low = 0;
+        double high = 0;
+    };
+
     void searchByMinutes();
     [[nodiscard]] int mostPairs(unsigned screws) const;
+    [[nodiscard]] Span spanOf(Index quantity, double range, int &pairs) const;
     void search(unsigned screws);
     [[nodiscard]] bool addUntouched(Score &score);
     void setHopes();
