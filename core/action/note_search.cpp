@@ -53,6 +53,11 @@ NoteAnswer bestTied(const NoteProblem &problem, const Shift &shift, Aim aim)
     return TiedSearch(problem, shift, aim).run();
 }
 
+Score boundTied(const NoteProblem &problem, const Shift &shift, Aim aim)
+{
+    return TiedSearch(problem, shift, aim).bound();
+}
+
 NoteAnswer bestAlone(const NoteProblem &problem, Quantity quantity, const Shift &shift, Aim aim)
 {
     const Standing standing = standingOf(problem, shift);

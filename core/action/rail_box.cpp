@@ -114,6 +114,7 @@ void RailBoxSearch::search(const Box &box)
 /// around it keep their share; the others start from theirs, so that a hopeless box is given up early.
 bool RailBoxSearch::solve(Box &box, const Box *parent) const
 {
+    const bool exact = isPosition(box.spans);
     box.shifts.resize(m_notes.size());
     if (parent)
         box.shares = parent->shares;
@@ -123,24 +124,30 @@ bool RailBoxSearch::solve(Box &box, const Box *parent) const
     box.bound.minutes += minutesOf(box) - (parent ? minutesOf(*parent) : 0);
     for (std::size_t note = 0; note < m_notes.size(); ++note) {
         box.shifts[note] = shiftIn(box, note);
-        if (parent && same(box.shifts[note], parent->shifts[note]))
+        if (parent && !exact && same(box.shifts[note], parent->shifts[note]))
             continue;
-        const NoteAnswer answer = answerOf(note, box.shifts[note]);
-        if (!answer.feasible)
+        Score share;
+        if (!shareOf(note, box.shifts[note], exact, share))
             return false;
-        box.bound += answer.score;
+        box.bound += share;
         box.bound -= box.shares[note];
-        box.shares[note] = answer.score;
+        box.shares[note] = share;
         if (parent && !hopeful(box.bound))
             return false;
     }
     return true;
 }
 
-NoteAnswer RailBoxSearch::answerOf(std::size_t note, const Shift &shift) const
+bool RailBoxSearch::shareOf(std::size_t note, const Shift &shift, bool exact, Score &share) const
 {
-    return m_tied ? bestTied(*m_notes[note], shift, m_task.aim)
-                  : bestAlone(*m_notes[note], Quantity::Checking, shift, m_task.aim);
+    if (m_tied && !exact) {
+        share = boundTied(*m_notes[note], shift, m_task.aim);
+        return true;
+    }
+    const NoteAnswer answer = m_tied ? bestTied(*m_notes[note], shift, m_task.aim)
+                                     : bestAlone(*m_notes[note], Quantity::Checking, shift, m_task.aim);
+    share = answer.score;
+    return answer.feasible;
 }
 
 Shift RailBoxSearch::shiftIn(const Box &box, std::size_t note) const

@@ -13,6 +13,13 @@ constexpr std::size_t keyHeight = at(Quantity::KeyHeight), blow = at(Quantity::B
                       lostMotion = at(Quantity::LostMotion), letOff = at(Quantity::LetOff), drop = at(Quantity::Drop),
                       dip = at(Quantity::Dip), aftertouch = at(Quantity::Aftertouch);
 
+/// Empty (low > high) where they have nothing in common.
+template <typename Span>
+constexpr Span common(const Span &one, const Span &other)
+{
+    return {std::max(one.low, other.low), std::min(one.high, other.high)};
+}
+
 constexpr double distance(double one, double other)
 {
     return one < other ? other - one : one - other;
@@ -38,6 +45,44 @@ NoteAnswer TiedSearch::run()
     return m_best;
 }
 
+/// For the least minutes: the cheapest choices that might have the most pairs, and the least closeness that one of
+/// them might have.
+Score TiedSearch::bound()
+{
+    const unsigned all = m_problem.rounds->back().screws;
+    Score bound{.pairs = mostPairs(all)};
+    if (m_aim == Aim::Target) {
+        bound.closeness = leastCloseness(all);
+        return bound;
+    }
+    bool found = false;
+    for (const Round &round : *m_problem.rounds) {
+        if (found && round.minutes >= bound.minutes + sameForNotes)
+            break;
+        if (mostPairs(round.screws) < bound.pairs)
+            continue;
+        const double closeness = leastCloseness(round.screws);
+        bound.closeness = found ? std::min(bound.closeness, closeness) : closeness;
+        bound.minutes = found ? bound.minutes : round.minutes;
+        found = true;
+    }
+    return bound;
+}
+
+double TiedSearch::leastCloseness(unsigned screws)
+{
+    beginRound(screws);
+    Score score;
+    for (const Index quantity : {keyHeight, blow, lostMotion, letOff})
+        if (!turns(quantity))
+            score.closeness += closenessAt(quantity);
+    if (!turns(keyHeight) && !turns(dip))
+        score.closeness += closenessAt(dip);
+    if (!turns(letOff) && !turns(drop))
+        score.closeness += closenessAt(drop);
+    return hopedFor(score, 0).closeness;
+}
+
 /// Choices come cheapest first: once a choice has all pairs that can be had, only those of equal cost matter.
 void TiedSearch::searchByMinutes()
 {
@@ -54,46 +99,60 @@ void TiedSearch::searchByMinutes()
     }
 }
 
-/// Pairs that these screws can bring in, each looked at alone; one less where aftertouch cannot come in while all the
-/// others that can be inside are.
+/// Pairs that these screws can bring in, each looked at alone, less one for each conflict that is plain to see: key height
+/// against dip, let-off against drop, and what is left of them against aftertouch.
 int TiedSearch::mostPairs(unsigned screws) const
 {
     std::array<double, catalogue::quantityCount> range{};
     for (std::size_t i = 0; i < searchOrder.size(); ++i)
         if ((screws >> i & 1U) != 0)
             range[at(searchOrder[i])] = rangeOf(at(searchOrder[i]));
-    range[dip] += range[keyHeight];
     int pairs = 0;
-    Span aftertouchReach{}, dropSpan = spanOf(drop, range[drop] + range[letOff], pairs);
-    for (const Index quantity : {keyHeight, blow, lostMotion, letOff, dip}) {
-        Span span = spanOf(quantity, range[quantity], pairs);
-        if (quantity == letOff) // drop falls by what let-off gains, and its own screw makes up for some
-            span = {std::max(span.low, -dropSpan.high - range[drop]), std::min(span.high, -dropSpan.low + range[drop])};
-        if (quantity == keyHeight)
-            continue; // key height reaches aftertouch through dip
-        const double touch = m_touch[quantity];
-        aftertouchReach.low += touch > 0 ? span.low * touch : span.high * touch;
-        aftertouchReach.high += touch > 0 ? span.high * touch : span.low * touch;
-    }
+    const Span key = spanOf(keyHeight, range[keyHeight], true, pairs), blowSpan = spanOf(blow, range[blow], true, pairs),
+               motion = spanOf(lostMotion, range[lostMotion], true, pairs);
+    Span stroke = spanOf(dip, range[keyHeight] + range[dip], range[keyHeight] <= 0, pairs);
+    stroke = common(stroke, {key.low - range[dip], key.high + range[dip]});
+    // Drop falls by what let-off gains, and its own screw makes up for some.
+    Span escape = spanOf(letOff, range[letOff], true, pairs);
+    const Span fall = spanOf(drop, range[drop] + range[letOff], range[letOff] <= 0, pairs);
+    escape = common(escape, {-fall.high - range[drop], -fall.low + range[drop]});
+    const int conflicts = (stroke.low > stroke.high ? 1 : 0) + (escape.low > escape.high ? 1 : 0);
     const Term &term = m_problem.terms[aftertouch];
-    const double x = m_standing.value[aftertouch], slack = m_standing.slack[aftertouch];
-    const bool together = x + aftertouchReach.low - slack <= term.high && x + aftertouchReach.high + slack >= term.low;
-    return pairs + (term.judged && together ? 1 : 0);
+    if (!term.judged || conflicts > 0)
+        return pairs - conflicts + (term.judged ? 1 : 0);
+    const double r = m_problem.ratio, slack = m_standing.slack[aftertouch], x = m_standing.value[aftertouch];
+    const double low = stroke.low - motion.high + (escape.low - blowSpan.high) / r;
+    const double high = stroke.high - motion.low + (escape.high - blowSpan.low) / r;
+    return pairs + (x + low - slack <= term.high && x + high + slack >= term.low ? 1 : 0);
 }
 
-/// The changes within the range that bring a value in, and one more pair; where none does, all changes.
-TiedSearch::Span TiedSearch::spanOf(Index quantity, double range, int &pairs) const
+/// The changes within the range, in whole steps if one screw alone makes them, that bring a value in, and one more pair;
+/// where none does, all changes.
+TiedSearch::Span TiedSearch::spanOf(Index quantity, double range, bool ownSteps, int &pairs) const
 {
     const Term &term = m_problem.terms[quantity];
     const double x = m_standing.value[quantity], slack = m_standing.slack[quantity];
-    const double lowest = term.low - slack - x, highest = term.high + slack - x;
-    if (!term.judged || lowest > range || highest < -range)
+    double lowest = term.low - slack - x, highest = term.high + slack - x;
+    if (term.judged && ownSteps && range > 0) {
+        const double step = m_problem.screws[quantity].step;
+        lowest = std::ceil(std::max(-range, lowest) / step) * step;
+        highest = std::floor(std::min(range, highest) / step) * step;
+    }
+    if (!term.judged || lowest > range || highest < -range || lowest > highest)
         return {-range, range};
     ++pairs;
     return {std::max(-range, lowest), std::min(range, highest)};
 }
 
 void TiedSearch::search(unsigned screws)
+{
+    beginRound(screws);
+    Score score;
+    if (addUntouched(score) && promising(score, 0))
+        visit(0, score);
+}
+
+void TiedSearch::beginRound(unsigned screws)
 {
     m_turns = {};
     m_steps = {};
@@ -105,12 +164,7 @@ void TiedSearch::search(unsigned screws)
         if (searchOrder[i] != Quantity::Drop)
             m_order[m_count++] = at(searchOrder[i]);
     }
-    Score score;
-    if (!addUntouched(score))
-        return;
     setHopes();
-    if (promising(score, 0))
-        visit(0, score);
 }
 
 bool TiedSearch::addUntouched(Score &score)
@@ -155,7 +209,7 @@ void TiedSearch::hopeForValue(Index quantity, double range, bool touches, Hope &
     const Term &term = m_problem.terms[quantity];
     const double x = m_standing.value[quantity], slack = m_standing.slack[quantity];
     const double touch = touches ? m_touch[quantity] : 0, size = std::abs(touch);
-    const Span span = spanOf(quantity, range, hope.own.pairs);
+    const Span span = spanOf(quantity, range, !(quantity == dip && turns(keyHeight)), hope.own.pairs);
     const double home = std::clamp(term.target - x, -range, range);
     if (term.judged)
         hope.own.closeness += std::max(0.0, distance(term.target - x, home) - slack) * term.slope;
@@ -170,8 +224,11 @@ void TiedSearch::hopeForValue(Index quantity, double range, bool touches, Hope &
 
 bool TiedSearch::promising(const Score &score, std::size_t depth) const
 {
-    if (!m_best.feasible)
-        return true;
+    return !m_best.feasible || better(hopedFor(score, depth), m_best.score, m_aim, sameForNotes);
+}
+
+Score TiedSearch::hopedFor(const Score &score, std::size_t depth) const
+{
     const Hope &hope = m_hopes[depth];
     Score hoped = score + hope.own;
     const Term &term = m_problem.terms[aftertouch];
@@ -184,7 +241,7 @@ bool TiedSearch::promising(const Score &score, std::size_t depth) const
         if (gap > 0)
             hoped.closeness += gap * std::min(term.slope, hope.slope);
     }
-    return better(hoped, m_best.score, m_aim, sameForNotes);
+    return hoped;
 }
 
 /// True where turning the screw further to this side can only be worse: its own value has left its interval and its
@@ -311,6 +368,13 @@ bool TiedSearch::addDrop(Score &score)
 bool TiedSearch::addAt(Index quantity, Score &score) const
 {
     return addTerm(m_problem.terms[quantity], m_standing.value[quantity], m_standing.slack[quantity], score);
+}
+
+double TiedSearch::closenessAt(Index quantity) const
+{
+    const Term &term = m_problem.terms[quantity];
+    const double away = distance(m_standing.value[quantity], term.target) - m_standing.slack[quantity];
+    return term.judged && away > 0 ? away * term.slope : 0;
 }
 
 void TiedSearch::keep(const Score &score)

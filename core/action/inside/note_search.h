@@ -16,6 +16,8 @@ namespace hammerline::action {
 
 /// key_height, blow, lost_motion, let_off, drop, dip and aftertouch.
 [[nodiscard]] NoteAnswer bestTied(const NoteProblem &problem, const Shift &shift, Aim aim);
+/// A score that no position in the box can beat, without trying steps: coarse and quick.
+[[nodiscard]] Score boundTied(const NoteProblem &problem, const Shift &shift, Aim aim);
 /// checking, damper_start, down_weight or up_weight.
 [[nodiscard]] NoteAnswer bestAlone(const NoteProblem &problem, catalogue::Quantity quantity, const Shift &shift,
                                    Aim aim);

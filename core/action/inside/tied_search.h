@@ -16,6 +16,7 @@ class TiedSearch {
 public:
     TiedSearch(const NoteProblem &problem, const Shift &shift, Aim aim);
     NoteAnswer run();
+    [[nodiscard]] Score bound();
 
 private:
     using Index = std::size_t; ///< of a quantity
@@ -37,8 +38,11 @@ private:
 
     void searchByMinutes();
     [[nodiscard]] int mostPairs(unsigned screws) const;
-    [[nodiscard]] Span spanOf(Index quantity, double range, int &pairs) const;
+    [[nodiscard]] Span spanOf(Index quantity, double range, bool ownSteps, int &pairs) const;
     void search(unsigned screws);
+    void beginRound(unsigned screws);
+    [[nodiscard]] Score hopedFor(const Score &score, std::size_t depth) const;
+    [[nodiscard]] double leastCloseness(unsigned screws);
     [[nodiscard]] bool addUntouched(Score &score);
     void setHopes();
     void hopeForValue(Index quantity, double range, bool touches, Hope &hope) const;
@@ -52,6 +56,7 @@ private:
     [[nodiscard]] bool addOwn(Index quantity, Score &score);
     [[nodiscard]] bool addDrop(Score &score);
     [[nodiscard]] bool addAt(Index quantity, Score &score) const;
+    [[nodiscard]] double closenessAt(Index quantity) const;
     void keep(const Score &score);
 
     [[nodiscard]] bool turns(Index quantity) const { return m_turns[quantity]; }
