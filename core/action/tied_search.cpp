@@ -99,8 +99,8 @@ void TiedSearch::searchByMinutes()
     }
 }
 
-/// Pairs that these screws can bring in, each looked at alone, less one for each conflict that is plain to see: key height
-/// against dip, let-off against drop, and what is left of them against aftertouch.
+/// Pairs that these screws can bring in, each looked at alone, less one for each conflict that is plain to see: key
+/// height against dip, let-off against drop, and what is left of them against aftertouch.
 int TiedSearch::mostPairs(unsigned screws) const
 {
     std::array<double, catalogue::quantityCount> range{};
@@ -108,7 +108,8 @@ int TiedSearch::mostPairs(unsigned screws) const
         if ((screws >> i & 1U) != 0)
             range[at(searchOrder[i])] = rangeOf(at(searchOrder[i]));
     int pairs = 0;
-    const Span key = spanOf(keyHeight, range[keyHeight], true, pairs), blowSpan = spanOf(blow, range[blow], true, pairs),
+    const Span key = spanOf(keyHeight, range[keyHeight], true, pairs),
+               blowSpan = spanOf(blow, range[blow], true, pairs),
                motion = spanOf(lostMotion, range[lostMotion], true, pairs);
     Span stroke = spanOf(dip, range[keyHeight] + range[dip], range[keyHeight] <= 0, pairs);
     stroke = common(stroke, {key.low - range[dip], key.high + range[dip]});
@@ -126,8 +127,8 @@ int TiedSearch::mostPairs(unsigned screws) const
     return pairs + (x + low - slack <= term.high && x + high + slack >= term.low ? 1 : 0);
 }
 
-/// The changes within the range, in whole steps if one screw alone makes them, that bring a value in, and one more pair;
-/// where none does, all changes.
+/// The changes within the range, in whole steps if one screw alone makes them, that bring a value in, and one more
+/// pair; where none does, all changes.
 TiedSearch::Span TiedSearch::spanOf(Index quantity, double range, bool ownSteps, int &pairs) const
 {
     const Term &term = m_problem.terms[quantity];
