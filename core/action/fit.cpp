@@ -78,12 +78,12 @@ FittedNote fitNote(keyboard::Note note, double r, const FourLimits &four, double
             .aftertouchOfOldTargets = rounded(oldAftertouch)};
 }
 
-units::Length newTarget(const FittedNote &fitted, Quantity quantity)
+units::Length newTarget(const FittedNote &note, Quantity quantity)
 {
-    return quantity == Quantity::Blow     ? fitted.blow
-           : quantity == Quantity::LetOff ? fitted.letOff
-           : quantity == Quantity::Dip    ? fitted.dip
-                                          : fitted.aftertouch;
+    return quantity == Quantity::Blow     ? note.blow
+           : quantity == Quantity::LetOff ? note.letOff
+           : quantity == Quantity::Dip    ? note.dip
+                                          : note.aftertouch;
 }
 
 using Fitted = std::map<keyboard::Note, FittedNote>;
