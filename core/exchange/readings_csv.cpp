@@ -17,6 +17,10 @@ using readings::Reading;
 constexpr std::size_t mostFaults = 100'000;
 constexpr std::size_t mostTakeDigits = 6;
 
+/// A guess at the rows to come, so that a long file is not copied again and again while it grows.
+constexpr std::size_t bytesOfRow = 24;
+constexpr std::size_t mostExpected = 1u << 20;
+
 constexpr std::string_view formulaStarts = "=+-@\t\r";
 
 /// Apostrophes in front of what a spreadsheet would run: one is added on writing and one taken off on reading.
@@ -55,7 +59,12 @@ std::string onePhysicalLine(std::string problem)
 /// Reads one file: header, then row by row, every fault with the row's line.
 class ReadingsFile {
 public:
-    ReadingsFile(std::string_view text, const CsvReadingOptions &options) : m_rows(text), m_options(options) {}
+    ReadingsFile(std::string_view text, const CsvReadingOptions &options) : m_rows(text), m_options(options)
+    {
+        const std::size_t expected = std::min(text.size() / bytesOfRow, mostExpected);
+        m_seen.reserve(expected);
+        m_readings.reserve(expected);
+    }
 
     outcome::Outcome<std::vector<Reading>> read()
     {
