@@ -4,11 +4,20 @@
 // Nothing stored is ever changed or removed. Every change is a deed: one entry of the history (who, when, what, and the
 // SHA-256 digest that chains it to the one before) and the rows it wrote, in one transaction that is flushed to disk
 // before the call returns. A correction is a newer version of a row; undoing a deed is a new deed that writes the
-// versions that stood before. "Current" always means the newest version. A withdrawn reading is a version without a value.
+// versions that stood before. "Current" always means the newest version. A withdrawn reading is a version without a
+// value.
 //
-// Failure: everything about the disk or the file is thrown as outcome::BrokenWorld (locked, full, read-only, damaged, not
-// a logbook, made by a newer program); after it the file holds every deed that had returned and nothing of the one that
-// failed. Two logbooks may be open on one file, in one process or two: each sees the other's deeds (see `newestDeed`).
+// Failure: everything about the disk or the file is thrown as outcome::BrokenWorld (locked, full, read-only, damaged,
+// not a logbook, made by a newer program, a pass that is not there); after it the file holds every deed that had
+// returned and nothing of the one that failed. Two logbooks may be open on one file, in one process or two: each sees
+// the other's deeds (see `newestDeed`); who writes while another writes waits for three seconds, then throws. A Logbook
+// belongs to one thread at a time.
+//
+// Names of deeds: logbook-created, instrument-added, instrument-changed, pass-begun, pass-changed, pass-imported,
+// reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, undone,
+// redone. More may come; show an unknown one as it is.
+//
+// Whether another program has edited the file is told by verify_history.h.
 
 #include "instrument/instrument.h"
 #include "outcome/outcome.h"
@@ -35,9 +44,9 @@ struct Stamp {
 struct Deed {
     DeedId id = 0;
     Stamp stamp{};
-    std::string name{};    ///< what was done, an id: "reading-entered", "reading-corrected", "pass-begun"…
-    std::string subject{}; ///< what it was done to, for people: "let_off C#4"
-    std::string reason{};  ///< why, where one was given
+    std::string name{};             ///< what was done, an id: "reading-entered", "reading-corrected", "pass-begun"…
+    std::string subject{};          ///< what it was done to, for people: "let_off C#4"
+    std::string reason{};           ///< why, where one was given
     std::optional<DeedId> undoes{}; ///< the deed that this one took back
     instrument::InstrumentId instrument = 0; ///< 0: none
     readings::PassId pass = 0;               ///< 0: none
@@ -50,6 +59,20 @@ struct ReadingVersion {
     DeedId deed = 0;
     Stamp stamp{};
     std::string reason{};
+};
+
+/// A fault that is heard or felt and not measured ("blocking"), on a note of a pass. `fault` is a free id.
+struct FaultMark {
+    keyboard::Note note{};
+    std::string fault{};
+    auto operator<=>(const FaultMark &) const = default;
+};
+
+/// The tolerance set a pass is judged by: its id or name, and its whole text as it was then.
+struct PassTolerance {
+    std::string id{};
+    std::string text{};
+    bool operator==(const PassTolerance &) const = default;
 };
 
 enum class Access { ReadWrite, ReadOnly };
@@ -68,14 +91,17 @@ public:
 
     [[nodiscard]] const std::string &path() const;
     [[nodiscard]] Access access() const;
+    /// A whole copy as of now, while others may write; a fault where something is there already.
+    [[nodiscard]] outcome::Outcome<bool> copyTo(const std::string &newPath) const;
 
     // Instruments -----------------------------------------------------------------------------------------------
     /// By id.
     [[nodiscard]] std::vector<instrument::Instrument> instruments() const;
     [[nodiscard]] std::optional<instrument::Instrument> instrument(instrument::InstrumentId id) const;
     /// `uid` is made here where it is empty. The instrument as stored, with its id.
-    [[nodiscard]] outcome::Outcome<instrument::Instrument> addInstrument(instrument::Instrument added, const Stamp &stamp);
-    /// A newer version of the same id. A fault where faultsOf finds one.
+    [[nodiscard]] outcome::Outcome<instrument::Instrument> addInstrument(instrument::Instrument added,
+                                                                         const Stamp &stamp);
+    /// A newer version of the same id. A fault where faultsOf finds one or the id is not there.
     [[nodiscard]] outcome::Outcome<bool> changeInstrument(const instrument::Instrument &changed, const Stamp &stamp,
                                                           const std::string &reason);
 
@@ -84,35 +110,67 @@ public:
     [[nodiscard]] std::vector<readings::Pass> passes(instrument::InstrumentId instrument) const;
     [[nodiscard]] std::optional<readings::Pass> pass(readings::PassId id) const;
     [[nodiscard]] int readingCount(readings::PassId pass) const; ///< takes counted
+    /// `uid` is made here where it is empty. The pass as stored, with its id. The instrument must be there. A climate
+    /// is kept to the thousandth.
     [[nodiscard]] readings::Pass beginPass(readings::Pass begun, const Stamp &stamp);
     void changePass(const readings::Pass &changed, const Stamp &stamp, const std::string &reason);
-    /// A whole pass from a file, all of it or nothing: one deed.
+    /// A whole pass from a file, all of it or nothing: one deed. A reading without person and moment has the pass's.
+    /// No place twice.
     [[nodiscard]] readings::Pass importPass(readings::Pass begun, const std::vector<readings::Reading> &readings,
                                             const Stamp &stamp);
 
     // Readings --------------------------------------------------------------------------------------------------
     /// Current readings of a pass, by place.
     [[nodiscard]] std::vector<readings::Reading> readings(readings::PassId pass) const;
-    /// On disk when it returns. A reading that stands at its place already is corrected: what was there stays in the history.
+    /// The same as meansOf(readings(pass)), without the texts: what judging needs, quicker.
+    [[nodiscard]] readings::ValueTable values(readings::PassId pass) const;
+    /// On disk when it returns. Without person and moment of its own a reading has the stamp's. A reading that stands
+    /// at its place already is corrected: what was there stays in the history.
     DeedId enter(readings::PassId pass, const readings::Reading &reading, const Stamp &stamp,
                  const std::string &reason = {});
+    /// The same, but only where `standing` (absent: nothing) is the value that stands there now; otherwise somebody
+    /// else was there meanwhile, nothing is written, and the result is absent.
+    std::optional<DeedId> enterOver(const std::optional<units::Amount> &standing, readings::PassId pass,
+                                    const readings::Reading &reading, const Stamp &stamp,
+                                    const std::string &reason = {});
     /// Takes a reading back; it stays in the history. False where there is none.
     bool withdraw(readings::PassId pass, const readings::Place &place, const Stamp &stamp, const std::string &reason);
     [[nodiscard]] std::vector<ReadingVersion> versions(readings::PassId pass, const readings::Place &place) const;
+
+    // Beside the readings ---------------------------------------------------------------------------------------
+    /// By note, then fault.
+    [[nodiscard]] std::vector<FaultMark> faultMarks(readings::PassId pass) const;
+    /// False where it is marked already / not marked; then nothing is written.
+    bool markFault(readings::PassId pass, const FaultMark &mark, const Stamp &stamp, const std::string &reason = {});
+    bool clearFault(readings::PassId pass, const FaultMark &mark, const Stamp &stamp, const std::string &reason = {});
+    /// Absent: none remembered yet.
+    [[nodiscard]] std::optional<PassTolerance> tolerance(readings::PassId pass) const;
+    void rememberTolerance(readings::PassId pass, const PassTolerance &tolerance, const Stamp &stamp);
 
     // History ---------------------------------------------------------------------------------------------------
     /// 0 for none. Moves when any window or program has done something: poll it to see the others' deeds.
     [[nodiscard]] DeedId newestDeed() const;
     /// After `after`, oldest first, at most `most`.
     [[nodiscard]] std::vector<Deed> deeds(DeedId after, int most) const;
-    /// The newest deed of the pass that can be undone / that was undone and can be done again. Absent: none.
+    [[nodiscard]] std::optional<Deed> deed(DeedId id) const;
+    /// SHA-256 that chains the deed to all before it, 64 hex digits; empty where there is no such deed. Written into
+    /// what leaves the house it pins the whole history up to the deed.
+    [[nodiscard]] std::string digest(DeedId id) const;
+    /// The newest deed of the pass (its readings, marks and the pass itself) that can be undone, and the newest that
+    /// was undone and can be done again, each as first done, for its name. A fresh deed ends every redo. Absent: none.
     [[nodiscard]] std::optional<Deed> undoable(readings::PassId pass) const;
     [[nodiscard]] std::optional<Deed> redoable(readings::PassId pass) const;
-    /// Takes the deed back by a new deed. The new deed.
+    /// The same for what was done to the instrument itself.
+    [[nodiscard]] std::optional<Deed> undoableOfInstrument(instrument::InstrumentId instrument) const;
+    [[nodiscard]] std::optional<Deed> redoableOfInstrument(instrument::InstrumentId instrument) const;
+    /// Takes the deed back / does it again by a new deed, which is returned. Not only the newest: any deed of which
+    /// nothing was changed since. Otherwise, or where it is undone (not undone) already, throws; nothing is changed.
     Deed undo(const Deed &deed, const Stamp &stamp);
+    Deed redo(const Deed &deed, const Stamp &stamp);
+
+    struct Inside; ///< for the room's own files
 
 private:
-    struct Inside;
     explicit Logbook(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> m_inside;
 };

@@ -1,0 +1,65 @@
+#pragma once
+// One connection to one file, set up so that a crafted file runs nothing and a power cut loses nothing:
+// write-ahead log with a flush at every commit, foreign keys on, no double-quoted strings, no writing to the schema,
+// no functions called from the schema, small limits, every page's cells checked.
+//
+// A connection belongs to one thread at a time.
+
+#include "logbook/inside/statement.h"
+
+#include <memory>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+
+namespace hammerline::logbook::inside {
+
+class Database {
+public:
+    enum class Mode { ReadWrite, ReadOnly };
+
+    /// An existing file (an empty one is an empty database).
+    Database(const std::string &path, Mode mode);
+    /// A database in memory, with the same settings.
+    [[nodiscard]] static Database inMemory();
+
+    Database(Database &&) noexcept = default;
+    Database &operator=(Database &&) noexcept = default;
+    ~Database() = default;
+
+    [[nodiscard]] const std::string &path() const { return *m_path; }
+
+    /// One or more statements without rows and parameters.
+    void run(const std::string &sql);
+    /// Prepared once, kept as long as the connection. `sql` is one of the store's own texts, never made from data.
+    [[nodiscard]] Use use(std::string_view sql);
+    /// A statement used once.
+    [[nodiscard]] Statement prepare(std::string_view sql);
+    /// First column of the first row of a query without parameters; 0 where there is none.
+    [[nodiscard]] std::int64_t number(std::string_view sql);
+
+    /// Copies the whole database, as it stands at this moment, into a new file. Something there already: false.
+    [[nodiscard]] bool copyTo(const std::string &newPath);
+
+private:
+    struct Closer {
+        void operator()(sqlite3 *connection) const;
+    };
+    struct Hash : std::hash<std::string_view> {
+        using is_transparent = void;
+    };
+    explicit Database(std::unique_ptr<std::string> path) : m_path(std::move(path)) {}
+    void connect(const std::string &name, int flags);
+    void secure();
+    void check(int resultCode) const;
+    [[nodiscard]] bool readableAsItIs();
+
+    std::unique_ptr<std::string> m_path; ///< behind a pointer: statements refer to it when the connection moves
+    std::unique_ptr<sqlite3, Closer> m_connection;
+    std::unordered_map<std::string, Statement, Hash, std::equal_to<>> m_statements;
+};
+
+/// Makes the file, which must not be there yet; false where it is.
+[[nodiscard]] bool claimNewFile(const std::string &path);
+
+} // namespace hammerline::logbook::inside

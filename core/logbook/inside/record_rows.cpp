@@ -1,0 +1,235 @@
+#include "logbook/inside/record_rows.h"
+
+#include "logbook/inside/broken.h"
+#include "units/parse_amount.h"
+
+#include <nlohmann/json.hpp>
+
+#include <cmath>
+#include <span>
+
+namespace hammerline::logbook::inside {
+
+namespace {
+
+using catalogue::Quantity;
+
+// Append only.
+constexpr Quantity storedQuantities[] = {Quantity::KeyHeight,  Quantity::Blow,     Quantity::LostMotion,
+                                         Quantity::LetOff,     Quantity::Drop,     Quantity::Dip,
+                                         Quantity::Aftertouch, Quantity::Checking, Quantity::DamperStart,
+                                         Quantity::DownWeight, Quantity::UpWeight};
+
+Cell text(std::string_view from)
+{
+    return std::string(from);
+}
+Cell number(std::int64_t from)
+{
+    return from;
+}
+
+Cell thousandths(const std::optional<double> &from)
+{
+    return from ? Cell(static_cast<std::int64_t>(std::llround(*from * 1000))) : Cell();
+}
+
+/// Name and notes of a section or kind and notes of a fitting, whatever the member is called.
+std::string runsText(const keyboard::Sections &sections)
+{
+    nlohmann::json runs = nlohmann::json::array();
+    for (const auto &section : sections)
+        runs.push_back({section.name, section.notes.first.number(), section.notes.last.number()});
+    return runs.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+}
+
+std::string runsText(const std::vector<instrument::Fitting> &fittings)
+{
+    keyboard::Sections runs;
+    for (const auto &fitting : fittings)
+        runs.push_back({fitting.kind, fitting.notes});
+    return runsText(runs);
+}
+
+/// Takes the values of a row one after the other.
+class Taker {
+public:
+    Taker(const Row &row, const std::string &path)
+        : m_row(&row), m_values(std::span(row.cells).subspan(row.table->firstValue())), m_path(&path)
+    {
+    }
+
+    std::string text()
+    {
+        const auto *text = std::get_if<std::string>(&m_values[m_next++]);
+        return text == nullptr ? std::string() : *text;
+    }
+    std::optional<std::int64_t> maybeNumber()
+    {
+        const auto *number = std::get_if<std::int64_t>(&m_values[m_next++]);
+        return number == nullptr ? std::nullopt : std::optional(*number);
+    }
+    std::int64_t number() { return known(maybeNumber()); }
+    std::optional<double> thousandths()
+    {
+        const auto number = maybeNumber();
+        return number ? std::optional(static_cast<double>(*number) / 1000) : std::nullopt;
+    }
+    keyboard::Note note() { return keyboard::Note(static_cast<int>(number())); }
+
+    keyboard::Sections runs()
+    {
+        keyboard::Sections sections;
+        const auto json = nlohmann::json::parse(text(), nullptr, false);
+        for (const auto &run : json) {
+            if (!run.is_array() || run.size() != 3 || !run[0].is_string() || !run[1].is_number_integer() ||
+                !run[2].is_number_integer())
+                throwUnknown();
+            sections.push_back({run[0], {keyboard::Note(run[1]), keyboard::Note(run[2])}});
+        }
+        return sections;
+    }
+    std::vector<instrument::Fitting> fittings()
+    {
+        std::vector<instrument::Fitting> found;
+        for (auto &run : runs())
+            found.push_back({run.notes, std::move(run.name)});
+        return found;
+    }
+
+    /// The value of an id, or of what else must be there.
+    template <typename Value>
+    Value known(const std::optional<Value> &found)
+    {
+        if (!found)
+            throwUnknown();
+        return *found;
+    }
+
+private:
+    [[noreturn]] void throwUnknown() const
+    {
+        throwDamaged(*m_path, describe(*m_row) + ": " +
+                                  m_row->table->columns()[m_row->table->firstValue() + m_next - 1] +
+                                  " is none that is known");
+    }
+
+    const Row *m_row;
+    std::span<const Cell> m_values;
+    const std::string *m_path;
+    std::size_t m_next = 0;
+};
+
+std::optional<units::Unit> findUnit(const std::string &symbol)
+{
+    const auto unit = units::parseUnit(symbol);
+    return unit ? std::optional(unit.value()) : std::nullopt;
+}
+
+} // namespace
+
+std::vector<Cell> valuesOf(const instrument::Instrument &of)
+{
+    return {text(of.uid),
+            text(of.name),
+            text(catalogue::idOf(of.action)),
+            number(of.compass.first.number()),
+            number(of.compass.last.number()),
+            runsText(of.sections),
+            text(of.maker),
+            text(of.model),
+            text(of.serial),
+            of.year ? number(*of.year) : Cell(),
+            of.size ? number(of.size->inNanometres()) : Cell(),
+            runsText(of.stringing),
+            runsText(of.dampers),
+            text(of.condition),
+            text(of.owner),
+            text(of.remark),
+            text(instrument::idOf(of.state)),
+            text(of.toleranceId),
+            text(of.toleranceText)};
+}
+
+std::vector<Cell> valuesOf(const readings::Pass &of)
+{
+    return {text(of.uid),
+            number(of.instrument),
+            text(readings::idOf(of.purpose)),
+            number(of.began.time_since_epoch().count()),
+            text(of.person),
+            thousandths(of.climate.celsius),
+            thousandths(of.climate.relativeHumidityPercent),
+            text(of.gauge.name),
+            number(of.gauge.resolution.inNanometres()),
+            number(of.gauge.expandedUncertainty.inNanometres()),
+            text(readings::idOf(of.dipDatum)),
+            text(readings::idOf(of.dropDatum)),
+            text(units::symbolOf(of.unit)),
+            text(of.remark)};
+}
+
+instrument::Instrument instrumentOf(const Row &row, const std::string &path)
+{
+    Taker take(row, path);
+    instrument::Instrument of;
+    of.id = std::get<std::int64_t>(row.cells[0]);
+    of.uid = take.text();
+    of.name = take.text();
+    of.action = take.known(catalogue::findAction(take.text()));
+    of.compass.first = take.note();
+    of.compass.last = take.note();
+    of.sections = take.runs();
+    of.maker = take.text();
+    of.model = take.text();
+    of.serial = take.text();
+    if (const auto year = take.maybeNumber())
+        of.year = static_cast<int>(*year);
+    if (const auto size = take.maybeNumber())
+        of.size = units::Length::nanometres(*size);
+    of.stringing = take.fittings();
+    of.dampers = take.fittings();
+    of.condition = take.text();
+    of.owner = take.text();
+    of.remark = take.text();
+    of.state = take.known(instrument::findState(take.text()));
+    of.toleranceId = take.text();
+    of.toleranceText = take.text();
+    return of;
+}
+
+readings::Pass passOf(const Row &row, const std::string &path)
+{
+    Taker take(row, path);
+    readings::Pass of;
+    of.id = std::get<std::int64_t>(row.cells[0]);
+    of.uid = take.text();
+    of.instrument = take.number();
+    of.purpose = take.known(readings::findPurpose(take.text()));
+    of.began = readings::Instant(std::chrono::milliseconds(take.number()));
+    of.person = take.text();
+    of.climate.celsius = take.thousandths();
+    of.climate.relativeHumidityPercent = take.thousandths();
+    of.gauge.name = take.text();
+    of.gauge.resolution = units::Length::nanometres(take.number());
+    of.gauge.expandedUncertainty = units::Length::nanometres(take.number());
+    of.dipDatum = take.known(readings::findDipDatum(take.text()));
+    of.dropDatum = take.known(readings::findDropDatum(take.text()));
+    of.unit = take.known(findUnit(take.text()));
+    of.remark = take.text();
+    return of;
+}
+
+std::int64_t storedQuantity(Quantity quantity)
+{
+    return std::ranges::find(storedQuantities, quantity) - std::begin(storedQuantities) + 1;
+}
+
+Quantity quantityOf(std::int64_t stored, const std::string &path)
+{
+    if (stored < 1 || stored > std::ssize(storedQuantities))
+        throwDamaged(path, "there is no quantity " + std::to_string(stored));
+    return storedQuantities[stored - 1];
+}
+
+} // namespace hammerline::logbook::inside

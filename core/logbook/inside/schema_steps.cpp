@@ -1,0 +1,85 @@
+#include "logbook/inside/schema_steps.h"
+
+namespace hammerline::logbook::inside {
+
+namespace {
+
+// AUTOINCREMENT keeps the largest number ever given beside the table, so that entries cut off the end are missed.
+// Every other table is a version table, see version_table.h; nothing in them is bound to be there, since a withdrawn
+// version has no values.
+constexpr std::string_view step1 = R"sql(
+CREATE TABLE history(
+  deed INTEGER PRIMARY KEY AUTOINCREMENT,
+  at INTEGER NOT NULL,
+  person TEXT NOT NULL,
+  name TEXT NOT NULL,
+  subject TEXT NOT NULL,
+  reason TEXT NOT NULL,
+  undoes INTEGER REFERENCES history(deed),
+  instrument INTEGER,
+  pass INTEGER,
+  marks BLOB NOT NULL,
+  digest BLOB NOT NULL
+) STRICT;
+
+CREATE TABLE instrument(
+  instrument INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  uid TEXT, name TEXT, action TEXT, first_note INTEGER, last_note INTEGER, sections TEXT,
+  maker TEXT, model TEXT, serial TEXT, year INTEGER, size INTEGER, stringing TEXT, dampers TEXT,
+  condition TEXT, owner TEXT, remark TEXT, state TEXT, tolerance_id TEXT, tolerance_text TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(instrument, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE pass(
+  pass INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  uid TEXT, instrument INTEGER, purpose TEXT, began INTEGER, person TEXT, celsius INTEGER, humidity INTEGER,
+  gauge TEXT, gauge_resolution INTEGER, gauge_uncertainty INTEGER, dip_datum TEXT, drop_datum TEXT, unit TEXT,
+  remark TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, version)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX pass_of_instrument ON pass(instrument);
+
+CREATE TABLE reading(
+  pass INTEGER NOT NULL,
+  quantity INTEGER NOT NULL,
+  note INTEGER NOT NULL,
+  take INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  value INTEGER, typed TEXT, remark TEXT, person TEXT, at INTEGER, origin INTEGER,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, quantity, note, take, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE fault_mark(
+  pass INTEGER NOT NULL,
+  note INTEGER NOT NULL,
+  fault TEXT NOT NULL,
+  version INTEGER NOT NULL,
+  marked INTEGER,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, note, fault, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE pass_tolerance(
+  pass INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  tolerance_id TEXT, tolerance_text TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, version)
+) STRICT, WITHOUT ROWID;
+)sql";
+
+constexpr std::string_view steps[] = {step1};
+
+} // namespace
+
+std::span<const std::string_view> schemaSteps()
+{
+    return steps;
+}
+
+} // namespace hammerline::logbook::inside

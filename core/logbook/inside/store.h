@@ -1,0 +1,33 @@
+#pragma once
+// What a Logbook holds: its connection, and the questions that more than one of its parts ask.
+
+#include "logbook/inside/database.h"
+#include "logbook/inside/deed_writer.h"
+#include "logbook/logbook.h"
+
+#include <string>
+
+namespace hammerline::logbook {
+
+struct Logbook::Inside {
+    inside::Database database;
+    Access access;
+
+    /// For writing; throws where the logbook was opened for reading only.
+    [[nodiscard]] inside::DeedWriter writer();
+    /// The instrument of a pass; throws where there is no such pass.
+    [[nodiscard]] instrument::InstrumentId requirePass(readings::PassId id);
+    [[nodiscard]] std::optional<readings::Pass> findPass(readings::PassId id);
+    [[nodiscard]] std::optional<instrument::Instrument> findInstrument(instrument::InstrumentId id);
+    /// The pass with a number and a uid; throws where its instrument is not there.
+    [[nodiscard]] readings::Pass numbered(readings::Pass pass);
+    /// Writes the reading and commits.
+    DeedId enter(inside::DeedWriter &writer, readings::PassId pass, const readings::Reading &reading,
+                 const Stamp &stamp, const std::string &reason);
+    /// One more than the number the query gives.
+    [[nodiscard]] std::int64_t nextId(std::string_view newestSql);
+    /// 32 hex digits out of SQLite's random numbers.
+    [[nodiscard]] std::string newUid();
+};
+
+} // namespace hammerline::logbook

@@ -1,0 +1,132 @@
+#include "logbook/logbook.h"
+
+#include "logbook/inside/broken.h"
+#include "logbook/inside/history.h"
+#include "logbook/inside/record_rows.h"
+#include "logbook/inside/schema.h"
+#include "logbook/inside/sha256.h"
+#include "logbook/inside/store.h"
+
+#include <cstdio>
+#include <filesystem>
+#include <utility>
+
+namespace hammerline::logbook {
+
+namespace {
+
+using inside::Database;
+using inside::Locking;
+using inside::Transaction;
+
+/// Up to this size a file is looked through when it is opened; beyond, `verifyHistory` is there for it.
+constexpr std::uintmax_t mostToLookThrough = 4 * 1024 * 1024;
+
+outcome::Fault isThereAlready(const std::string &path)
+{
+    return {path, 0, "a file is there already; choose another name"};
+}
+
+void fill(Database &database, const Stamp &stamp)
+{
+    database.run("PRAGMA journal_mode = WAL");
+    {
+        Transaction transaction(database);
+        inside::makeSchema(database);
+        transaction.commit();
+    }
+    static_cast<void>(inside::DeedWriter(database).commit({.stamp = stamp, .name = "logbook-created"}));
+}
+
+void requireWhole(Database &database)
+{
+    std::error_code none;
+    if (std::filesystem::file_size(database.path(), none) > mostToLookThrough || none)
+        return;
+    inside::Statement check = database.prepare("PRAGMA quick_check(1)");
+    if (check.step() && check.text(0) != "ok")
+        inside::throwDamaged(database.path(), check.text(0));
+}
+
+} // namespace
+
+outcome::Outcome<Logbook> Logbook::create(const std::string &path, const Stamp &stamp)
+{
+    if (!inside::claimNewFile(path))
+        return isThereAlready(path);
+    try {
+        Database database(path, Database::Mode::ReadWrite);
+        fill(database, stamp);
+        return Logbook(std::make_unique<Inside>(Inside{std::move(database), Access::ReadWrite}));
+    } catch (const outcome::BrokenWorld &) {
+        // Ours and without content: better nothing than half a logbook.
+        for (const char *end : {"", "-wal", "-shm"})
+            std::remove((path + end).c_str());
+        throw;
+    }
+}
+
+Logbook Logbook::open(const std::string &path, Access access)
+{
+    const bool writing = access == Access::ReadWrite;
+    Database database(path, writing ? Database::Mode::ReadWrite : Database::Mode::ReadOnly);
+    const int number = inside::schemaNumber(database);
+    inside::requireSchema(database, number);
+    requireWhole(database);
+    if (writing) {
+        inside::bringUpToDate(database);
+        database.run("PRAGMA journal_mode = WAL");
+    } else if (static_cast<std::size_t>(number) < inside::schemaSteps().size()) {
+        inside::throwRefused(path, "the logbook was made by an older Hammerline; open it once for writing to bring it "
+                                   "up to date (a backup is made beside it), then it can be opened for reading only");
+    }
+    return Logbook(std::make_unique<Inside>(Inside{std::move(database), access}));
+}
+
+Logbook::Logbook(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) {}
+Logbook::Logbook(Logbook &&) noexcept = default;
+Logbook &Logbook::operator=(Logbook &&) noexcept = default;
+Logbook::~Logbook() = default;
+
+const std::string &Logbook::path() const
+{
+    return m_inside->database.path();
+}
+Access Logbook::access() const
+{
+    return m_inside->access;
+}
+
+outcome::Outcome<bool> Logbook::copyTo(const std::string &newPath) const
+{
+    if (!m_inside->database.copyTo(newPath))
+        return isThereAlready(newPath);
+    return true;
+}
+
+DeedId Logbook::newestDeed() const
+{
+    return inside::newestDeedId(m_inside->database);
+}
+
+std::vector<Deed> Logbook::deeds(DeedId after, int most) const
+{
+    std::vector<Deed> found;
+    for (auto &stored : inside::deedsAfter(m_inside->database, after, most))
+        found.push_back(std::move(stored.deed));
+    return found;
+}
+
+std::optional<Deed> Logbook::deed(DeedId id) const
+{
+    auto stored = inside::findDeed(m_inside->database, id);
+    return stored ? std::optional(std::move(stored->deed)) : std::nullopt;
+}
+
+std::string Logbook::digest(DeedId id) const
+{
+    const auto stored = inside::findDeed(m_inside->database, id);
+    return stored ? inside::hexOf(stored->digest) : std::string();
+}
+
+} // namespace hammerline::logbook

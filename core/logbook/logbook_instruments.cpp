@@ -1,0 +1,53 @@
+#include "logbook/inside/record_rows.h"
+#include "logbook/inside/store.h"
+
+namespace hammerline::logbook {
+
+using inside::instrumentTable;
+
+std::vector<instrument::Instrument> Logbook::instruments() const
+{
+    const inside::Use query = m_inside->database.use(instrumentTable().allStandingSql());
+    std::vector<instrument::Instrument> found;
+    while (query->step())
+        found.push_back(inside::instrumentOf(inside::rowOf(instrumentTable(), *query), path()));
+    return found;
+}
+
+std::optional<instrument::Instrument> Logbook::instrument(instrument::InstrumentId id) const
+{
+    return m_inside->findInstrument(id);
+}
+
+outcome::Outcome<instrument::Instrument> Logbook::addInstrument(instrument::Instrument added, const Stamp &stamp)
+{
+    if (auto faults = instrument::faultsOf(added); !faults.empty())
+        return faults;
+    auto writer = m_inside->writer();
+    added.id = m_inside->nextId("SELECT max(instrument) FROM instrument");
+    if (added.uid.empty())
+        added.uid = m_inside->newUid();
+    writer.add(instrumentTable(), {added.id}, inside::valuesOf(added));
+    static_cast<void>(
+        writer.commit({.stamp = stamp, .name = "instrument-added", .subject = added.name, .instrument = added.id}));
+    return added;
+}
+
+outcome::Outcome<bool> Logbook::changeInstrument(const instrument::Instrument &changed, const Stamp &stamp,
+                                                 const std::string &reason)
+{
+    if (auto faults = instrument::faultsOf(changed); !faults.empty())
+        return faults;
+    auto writer = m_inside->writer();
+    if (!m_inside->findInstrument(changed.id))
+        return outcome::Fault{{}, 0, "there is no instrument " + std::to_string(changed.id)};
+    writer.add(instrumentTable(), {changed.id}, inside::valuesOf(changed));
+    static_cast<void>(writer.commit({.stamp = stamp,
+                                     .name = "instrument-changed",
+                                     .subject = changed.name,
+                                     .reason = reason,
+                                     .instrument = changed.id}));
+    return true;
+}
+
+} // namespace hammerline::logbook

@@ -1,0 +1,111 @@
+#include "logbook/inside/broken.h"
+#include "logbook/inside/reading_rows.h"
+#include "logbook/inside/record_rows.h"
+#include "logbook/inside/store.h"
+
+#include <algorithm>
+
+namespace hammerline::logbook {
+
+namespace {
+
+using inside::passTable;
+using readings::Reading;
+
+Deed entryOf(const readings::Pass &pass, const Stamp &stamp, std::string_view name)
+{
+    return {.stamp = stamp,
+            .name = std::string(name),
+            .subject = std::string(readings::idOf(pass.purpose)),
+            .instrument = pass.instrument,
+            .pass = pass.id};
+}
+
+/// The readings in the order of their rows.
+std::vector<const Reading *> inOrder(const std::vector<Reading> &readings)
+{
+    const auto key = [](const Reading *reading) {
+        return std::tuple(inside::storedQuantity(reading->place.quantity), reading->place.note, reading->place.take);
+    };
+    std::vector<const Reading *> order;
+    order.reserve(readings.size());
+    for (const Reading &reading : readings)
+        order.push_back(&reading);
+    std::ranges::sort(order, {}, key);
+    return order;
+}
+
+inside::Row rowOf(const readings::Pass &pass)
+{
+    inside::Row row{&passTable(), {pass.id, std::int64_t{1}}};
+    for (auto &value : inside::valuesOf(pass))
+        row.cells.push_back(std::move(value));
+    return row;
+}
+
+} // namespace
+
+std::vector<readings::Pass> Logbook::passes(instrument::InstrumentId instrument) const
+{
+    // The newest versions that say they are of the instrument: a pass never moves to another.
+    const inside::Use query =
+        m_inside->database.use("SELECT DISTINCT pass FROM pass WHERE instrument = ?1 ORDER BY pass");
+    query->bind(1, instrument);
+    std::vector<readings::Pass> found;
+    while (query->step())
+        if (auto pass = m_inside->findPass(query->integer(0)))
+            found.push_back(*std::move(pass));
+    std::ranges::stable_sort(found, {}, &readings::Pass::began);
+    return found;
+}
+
+std::optional<readings::Pass> Logbook::pass(readings::PassId id) const
+{
+    return m_inside->findPass(id);
+}
+
+readings::Pass Logbook::Inside::numbered(readings::Pass pass)
+{
+    if (!findInstrument(pass.instrument))
+        inside::throwRefused(database.path(), "there is no instrument " + std::to_string(pass.instrument));
+    pass.id = nextId("SELECT max(pass) FROM pass");
+    if (pass.uid.empty())
+        pass.uid = newUid();
+    return pass;
+}
+
+readings::Pass Logbook::beginPass(readings::Pass begun, const Stamp &stamp)
+{
+    auto writer = m_inside->writer();
+    begun = m_inside->numbered(std::move(begun));
+    writer.add(passTable(), {begun.id}, inside::valuesOf(begun));
+    static_cast<void>(writer.commit(entryOf(begun, stamp, "pass-begun")));
+    return begun;
+}
+
+void Logbook::changePass(const readings::Pass &changed, const Stamp &stamp, const std::string &reason)
+{
+    auto writer = m_inside->writer();
+    if (m_inside->requirePass(changed.id) != changed.instrument)
+        inside::throwRefused(path(), "a pass stays with its instrument");
+    writer.add(passTable(), {changed.id}, inside::valuesOf(changed));
+    Deed entry = entryOf(changed, stamp, "pass-changed");
+    entry.reason = reason;
+    static_cast<void>(writer.commit(std::move(entry)));
+}
+
+readings::Pass Logbook::importPass(readings::Pass begun, const std::vector<Reading> &readings, const Stamp &stamp)
+{
+    const auto order = inOrder(readings);
+    auto writer = m_inside->writer();
+    begun = m_inside->numbered(std::move(begun));
+    const Stamp ofPass{begun.began, begun.person};
+    static_cast<void>(writer.commit(entryOf(begun, stamp, "pass-imported"), [&](const auto &take) {
+        take(rowOf(begun));
+        for (const Reading *reading : order)
+            take(inside::rowOf(begun.id, *reading, ofPass));
+    }));
+    return begun;
+}
+
+} // namespace hammerline::logbook

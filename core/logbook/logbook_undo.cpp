@@ -1,0 +1,167 @@
+#include "logbook/inside/broken.h"
+#include "logbook/inside/history.h"
+#include "logbook/inside/store.h"
+#include "logbook/inside/undo_walk.h"
+
+#include <algorithm>
+#include <set>
+
+namespace hammerline::logbook {
+
+namespace {
+
+using inside::Cell;
+using inside::Database;
+using inside::Row;
+using inside::Scope;
+using inside::UndoWalk;
+using inside::VersionTable;
+
+/// An instrument or a pass.
+struct Subject {
+    Scope scope;
+    std::int64_t id;
+};
+
+Subject subjectOf(const Deed &deed)
+{
+    return deed.pass != 0 ? Subject{Scope::Pass, deed.pass} : Subject{Scope::Instrument, deed.instrument};
+}
+
+std::vector<const VersionTable *> tablesOf(Scope scope)
+{
+    std::vector<const VersionTable *> tables;
+    for (const VersionTable *table : inside::versionTables())
+        if (table->scope() == scope)
+            tables.push_back(table);
+    return tables;
+}
+
+/// A deed wrote at least one row of its subject, so they are found by the rows.
+std::set<DeedId> deedsOf(Database &database, Subject subject)
+{
+    std::set<DeedId> deeds;
+    for (const VersionTable *table : tablesOf(subject.scope)) {
+        const inside::Use query = database.use(table->deedsSql());
+        query->bind(1, subject.id);
+        while (query->step())
+            deeds.insert(query->integer(0));
+    }
+    return deeds;
+}
+
+UndoWalk walk(Database &database, Subject subject)
+{
+    UndoWalk walked;
+    for (const DeedId id : deedsOf(database, subject)) {
+        const inside::Use query = database.use("SELECT undoes FROM history WHERE deed = ?1");
+        query->bind(1, id);
+        if (query->step())
+            walked.feed(id, query->optionalInteger(0));
+    }
+    return walked;
+}
+
+std::optional<Deed> lastOf(Database &database, const std::vector<UndoWalk::Step> &steps)
+{
+    if (steps.empty())
+        return std::nullopt;
+    auto stored = inside::findDeed(database, steps.back().first);
+    return stored ? std::optional(std::move(stored->deed)) : std::nullopt;
+}
+
+std::vector<Row> rowsOf(Database &database, Subject subject, DeedId deed)
+{
+    std::vector<Row> rows;
+    for (const VersionTable *table : tablesOf(subject.scope)) {
+        const inside::Use query = database.use(table->ofDeedSql());
+        query->bind(1, subject.id).bind(2, deed);
+        while (query->step())
+            rows.push_back(inside::rowOf(*table, *query));
+    }
+    return rows;
+}
+
+/// Values of the version before; none where there was none or it was withdrawn.
+std::vector<Cell> valuesBefore(Database &database, const Row &row)
+{
+    const VersionTable &table = *row.table;
+    const inside::Use query = database.use(table.versionSql());
+    int parameter = 0;
+    for (const Cell &key : row.keys())
+        query->bindCell(++parameter, key);
+    query->bind(++parameter, row.version() - 1);
+    if (!query->step())
+        return {};
+    Row before = inside::rowOf(table, *query);
+    if (before.withdrawn())
+        return {};
+    if (const auto origin = table.originColumn();
+        origin && std::holds_alternative<std::monostate>(before.cells[*origin]))
+        before.cells[*origin] = query->integer(static_cast<int>(table.columns().size()));
+    return {before.cells.begin() + static_cast<std::ptrdiff_t>(table.firstValue()), before.cells.end()};
+}
+
+void takeBack(Database &database, inside::DeedWriter &writer, const Row &row)
+{
+    const auto newest = inside::newestVersion(database, *row.table, row.keys());
+    if (!newest || newest->version() != row.version())
+        inside::throwRefused(database.path(), "it cannot be taken back, since it was changed again later (" +
+                                                  inside::describe(row) + "). Take the later change back first");
+    writer.add(*row.table, {row.keys().begin(), row.keys().end()}, valuesBefore(database, row));
+}
+
+/// Takes back the newest deed of the step that `deed` was first, out of `steps`.
+Deed takeBack(Database &database, inside::DeedWriter &writer, const Deed &deed,
+              const std::vector<UndoWalk::Step> &steps, Deed entry)
+{
+    const auto step = std::ranges::find(steps, deed.id, &UndoWalk::Step::first);
+    const auto stored = inside::findDeed(database, deed.id);
+    if (step == steps.end() || !stored)
+        inside::throwRefused(database.path(), "deed " + std::to_string(deed.id) + " cannot be " + entry.name);
+    entry.subject = stored->deed.subject;
+    entry.undoes = step->newest;
+    entry.instrument = stored->deed.instrument;
+    entry.pass = stored->deed.pass;
+    for (const Row &row : rowsOf(database, subjectOf(stored->deed), step->newest))
+        takeBack(database, writer, row);
+    return writer.commit(std::move(entry));
+}
+
+} // namespace
+
+std::optional<Deed> Logbook::undoable(readings::PassId pass) const
+{
+    return lastOf(m_inside->database, walk(m_inside->database, {Scope::Pass, pass}).done());
+}
+
+std::optional<Deed> Logbook::redoable(readings::PassId pass) const
+{
+    return lastOf(m_inside->database, walk(m_inside->database, {Scope::Pass, pass}).undone());
+}
+
+std::optional<Deed> Logbook::undoableOfInstrument(instrument::InstrumentId instrument) const
+{
+    return lastOf(m_inside->database, walk(m_inside->database, {Scope::Instrument, instrument}).done());
+}
+
+std::optional<Deed> Logbook::redoableOfInstrument(instrument::InstrumentId instrument) const
+{
+    return lastOf(m_inside->database, walk(m_inside->database, {Scope::Instrument, instrument}).undone());
+}
+
+Deed Logbook::undo(const Deed &deed, const Stamp &stamp)
+{
+    auto writer = m_inside->writer();
+    const auto walked = walk(m_inside->database, subjectOf(deed));
+    return takeBack(m_inside->database, writer, deed, walked.done(), {.stamp = stamp, .name = "undone"});
+}
+
+Deed Logbook::redo(const Deed &deed, const Stamp &stamp)
+{
+    auto writer = m_inside->writer();
+    const auto walked = walk(m_inside->database, subjectOf(deed));
+    return takeBack(m_inside->database, writer, deed, walked.undone(), {.stamp = stamp, .name = "redone"});
+}
+
+} // namespace hammerline::logbook

@@ -1,0 +1,60 @@
+#include "core/logbook/logbook_fixture.h"
+
+#include <gmock/gmock.h>
+
+namespace hammerline::logbook {
+namespace {
+
+const FaultMark blocking{keyboard::Note(40), "blocking"};
+const FaultMark click{keyboard::Note(3), "click"};
+
+TEST_F(LogbookTest, MarksComeByNoteAndStayAfterReopening)
+{
+    {
+        Logbook logbook = withPass();
+        EXPECT_TRUE(logbook.markFault(1, blocking, ada));
+        EXPECT_TRUE(logbook.markFault(1, click, ada));
+        EXPECT_TRUE(logbook.markFault(1, {keyboard::Note(40), "a \"free\" id"}, ada));
+    }
+    EXPECT_EQ(Logbook::open(file()).faultMarks(1),
+              (std::vector{click, FaultMark{keyboard::Note(40), "a \"free\" id"}, blocking}));
+}
+
+TEST_F(LogbookTest, MarkingTwiceOrClearingNothingWritesNothing)
+{
+    Logbook logbook = withPass();
+    EXPECT_FALSE(logbook.clearFault(1, blocking, ada));
+    EXPECT_TRUE(logbook.markFault(1, blocking, ada));
+    EXPECT_FALSE(logbook.markFault(1, blocking, ben));
+    EXPECT_EQ(logbook.newestDeed(), 4);
+    EXPECT_TRUE(logbook.clearFault(1, blocking, ben, "eased the centre"));
+    EXPECT_TRUE(logbook.faultMarks(1).empty());
+    EXPECT_EQ(logbook.deed(5)->name, "fault-cleared");
+    EXPECT_EQ(logbook.deed(5)->subject, "blocking C4");
+    EXPECT_TRUE(logbook.markFault(1, blocking, ben));
+    EXPECT_EQ(logbook.faultMarks(1), std::vector{blocking});
+}
+
+TEST_F(LogbookTest, MarksCanBeUndone)
+{
+    Logbook logbook = withPass();
+    logbook.markFault(1, blocking, ada);
+    logbook.undo(logbook.undoable(1).value(), ada);
+    EXPECT_TRUE(logbook.faultMarks(1).empty());
+    logbook.redo(logbook.redoable(1).value(), ada);
+    EXPECT_EQ(logbook.faultMarks(1), std::vector{blocking});
+}
+
+TEST_F(LogbookTest, ThePassRemembersWhatItIsJudgedBy)
+{
+    Logbook logbook = withPass();
+    EXPECT_FALSE(logbook.tolerance(1).has_value());
+    logbook.rememberTolerance(1, {"first", "{}"}, ada);
+    logbook.rememberTolerance(1, {"second", "{\"x\": 1}"}, ada);
+    EXPECT_EQ(logbook.tolerance(1), (PassTolerance{"second", "{\"x\": 1}"}));
+    logbook.undo(logbook.undoable(1).value(), ada);
+    EXPECT_EQ(logbook.tolerance(1), (PassTolerance{"first", "{}"}));
+}
+
+} // namespace
+} // namespace hammerline::logbook
