@@ -41,7 +41,13 @@ void fill(Database &database, const Stamp &stamp)
 void requireWhole(Database &database)
 {
     std::error_code none;
-    if (std::filesystem::file_size(database.path(), none) > mostToLookThrough || none)
+    const std::uintmax_t size = std::filesystem::file_size(database.path(), none);
+    if (none)
+        return;
+    // SQLite itself takes what is missing of the last page for zeros.
+    if (size % static_cast<std::uintmax_t>(database.number("PRAGMA page_size")) != 0)
+        inside::throwDamaged(database.path(), "its end was cut off");
+    if (size > mostToLookThrough)
         return;
     inside::Statement check = database.prepare("PRAGMA quick_check(1)");
     if (check.step() && check.text(0) != "ok")

@@ -82,6 +82,17 @@ std::vector<Row> rowsOf(Database &database, Subject subject, DeedId deed)
     return rows;
 }
 
+/// The values, with the deed whose stamp they stand for; none where the version is withdrawn.
+std::vector<Cell> content(Row row, DeedId deed)
+{
+    if (row.withdrawn())
+        return {};
+    if (const auto origin = row.table->originColumn();
+        origin && std::holds_alternative<std::monostate>(row.cells[*origin]))
+        row.cells[*origin] = deed;
+    return {row.cells.begin() + static_cast<std::ptrdiff_t>(row.table->firstValue()), row.cells.end()};
+}
+
 /// Values of the version before; none where there was none or it was withdrawn.
 std::vector<Cell> valuesBefore(Database &database, const Row &row)
 {
@@ -93,19 +104,26 @@ std::vector<Cell> valuesBefore(Database &database, const Row &row)
     query->bind(++parameter, row.version() - 1);
     if (!query->step())
         return {};
-    Row before = inside::rowOf(table, *query);
-    if (before.withdrawn())
-        return {};
-    if (const auto origin = table.originColumn();
-        origin && std::holds_alternative<std::monostate>(before.cells[*origin]))
-        before.cells[*origin] = query->integer(static_cast<int>(table.columns().size()));
-    return {before.cells.begin() + static_cast<std::ptrdiff_t>(table.firstValue()), before.cells.end()};
+    return content(inside::rowOf(table, *query), query->integer(static_cast<int>(table.columns().size())));
 }
 
-void takeBack(Database &database, inside::DeedWriter &writer, const Row &row)
+/// Content of the newest version.
+std::vector<Cell> standingContent(Database &database, const Row &row)
 {
-    const auto newest = inside::newestVersion(database, *row.table, row.keys());
-    if (!newest || newest->version() != row.version())
+    const VersionTable &table = *row.table;
+    const inside::Use query = database.use(table.newestSql());
+    int parameter = 0;
+    for (const Cell &key : row.keys())
+        query->bindCell(++parameter, key);
+    if (!query->step())
+        return {};
+    return content(inside::rowOf(table, *query), query->integer(static_cast<int>(table.columns().size())));
+}
+
+/// Later versions do not matter where they were taken back themselves, so that the same stands again.
+void takeBack(Database &database, inside::DeedWriter &writer, const Row &row, DeedId deed)
+{
+    if (standingContent(database, row) != content(row, deed))
         inside::throwRefused(database.path(), "it cannot be taken back, since it was changed again later (" +
                                                   inside::describe(row) + "). Take the later change back first");
     writer.add(*row.table, {row.keys().begin(), row.keys().end()}, valuesBefore(database, row));
@@ -124,7 +142,7 @@ Deed takeBack(Database &database, inside::DeedWriter &writer, const Deed &deed,
     entry.instrument = stored->deed.instrument;
     entry.pass = stored->deed.pass;
     for (const Row &row : rowsOf(database, subjectOf(stored->deed), step->newest))
-        takeBack(database, writer, row);
+        takeBack(database, writer, row, step->newest);
     return writer.commit(std::move(entry));
 }
 

@@ -66,7 +66,7 @@ void findImpossibleEntries(Database &database, std::vector<Alteration> &found)
 /// SQLite itself keeps the largest number ever given to an entry.
 void checkEnd(Database &database, DeedId newest, std::vector<Alteration> &found)
 {
-    inside::Statement kept = database.prepare("SELECT name, seq FROM sqlite_sequence");
+    inside::Statement kept = database.prepare("SELECT name, iif(typeof(seq) = 'integer', seq, 0) FROM sqlite_sequence");
     int rows = 0;
     std::int64_t largest = 0;
     while (kept.step()) {

@@ -80,6 +80,7 @@ Database::Database(const std::string &path, Mode mode) : Database(std::make_uniq
     // A write-ahead log wants files beside the logbook; on a read-only disk there can be none, and none are needed.
     if (mode == Mode::ReadOnly && !readableAsItIs() && !hasUnfinishedLog(path))
         connect(immutableUri(path), SQLITE_OPEN_READONLY | SQLITE_OPEN_URI);
+    choose();
     if (mode == Mode::ReadWrite && sqlite3_db_readonly(m_connection.get(), "main") == 1)
         throwBroken(SQLITE_READONLY, path);
 }
@@ -88,6 +89,7 @@ Database Database::inMemory()
 {
     Database database(std::make_unique<std::string>("memory"));
     database.connect(":memory:", SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE);
+    database.choose();
     return database;
 }
 
@@ -110,6 +112,10 @@ void Database::secure()
     for (const Setting &setting : settings)
         check(sqlite3_db_config(connection, setting.which, setting.on, nullptr));
     check(sqlite3_busy_timeout(connection, patienceMilliseconds));
+}
+
+void Database::choose()
+{
     run("PRAGMA synchronous = FULL; PRAGMA cell_size_check = ON; PRAGMA temp_store = MEMORY; PRAGMA mmap_size = 0;");
 }
 

@@ -50,7 +50,8 @@ private:
     };
     explicit Database(std::unique_ptr<std::string> path) : m_path(std::move(path)) {}
     void connect(const std::string &name, int flags);
-    void secure();
+    void secure(); ///< before the file is looked at
+    void choose(); ///< what SQLite takes only once it can read the file
     void check(int resultCode) const;
     [[nodiscard]] bool readableAsItIs();
 

@@ -42,6 +42,15 @@ protected:
         waitpid(child, &status, 0);
         return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
     }
+    /// All that a reader sees.
+    static auto contentOf(const std::string &path)
+    {
+        const Logbook logbook = Logbook::open(path, Access::ReadOnly);
+        std::vector<std::string> digests;
+        for (DeedId deed = 1; deed <= logbook.newestDeed() && deed < 100; ++deed)
+            digests.push_back(logbook.digest(deed) + logbook.deed(deed).value_or(Deed{}).subject);
+        return std::tuple(logbook.instruments(), logbook.passes(1), logbook.readings(2), digests);
+    }
     void closedWithReadings(int count) const
     {
         Logbook logbook = withPass();
@@ -129,22 +138,25 @@ TEST_F(BrokenWorldTest, AFlippedBitIsRefusedOrFoundByTheCheckAndNeverCrashes)
     closedWithReadings(300);
     std::ifstream in(file(), std::ios::binary);
     const std::string whole((std::istreambuf_iterator<char>(in)), {});
+    const auto content = contentOf(file());
     int found = 0;
     int tried = 0;
-    for (std::size_t at = 29; at < whole.size(); at += 211) {
+    for (std::size_t at = 18; at < whole.size(); at += 211) {
         std::string flipped = whole;
         flipped[at] = static_cast<char>(flipped[at] ^ 0x10);
         std::ofstream(file("flipped"), std::ios::binary | std::ios::trunc) << flipped;
         ++tried;
         try {
-            static_cast<void>(Logbook::open(file("flipped"), Access::ReadOnly).readings(2));
-            found += verifyHistory(file("flipped")).whole() ? 0 : 1;
+            const auto read = contentOf(file("flipped"));
+            const bool noticed = !verifyHistory(file("flipped")).whole();
+            // A bit of unused space or of a counter that nobody looks at changes nothing.
+            EXPECT_TRUE(noticed || read == content) << at;
+            found += noticed ? 1 : 0;
         } catch (const outcome::BrokenWorld &) {
             ++found;
         }
     }
-    // Bits of unused space and of counters that SQLite does not look at change nothing.
-    EXPECT_GT(found * 100, tried * 50) << found << " of " << tried;
+    EXPECT_GT(found, tried / 10);
 }
 
 TEST_F(BrokenWorldTest, LockedByAnotherProgramIsSaidAndNothingIsLost)
