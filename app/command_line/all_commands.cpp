@@ -1,0 +1,15 @@
+#include "command_line/inside/all_commands.h"
+
+namespace hammerline::command_line {
+
+std::vector<std::unique_ptr<Command>> allCommands()
+{
+    std::vector<std::unique_ptr<Command>> commands;
+    for (const auto make : {makeCheckCommand, makeCompareCommand, makeTolerancesCommand, makeSetupsCommand,
+                            makeDemoCommand, makeImportCommand, makeInstrumentsCommand, makePassesCommand,
+                            makeExportCommand, makeReviewCommand})
+        commands.push_back(make());
+    return commands;
+}
+
+} // namespace hammerline::command_line

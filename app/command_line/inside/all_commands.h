@@ -1,0 +1,24 @@
+#pragma once
+// One maker for each command, in the order of the help.
+
+#include "command_line/command.h"
+
+#include <memory>
+#include <vector>
+
+namespace hammerline::command_line {
+
+[[nodiscard]] std::unique_ptr<Command> makeCheckCommand();
+[[nodiscard]] std::unique_ptr<Command> makeCompareCommand();
+[[nodiscard]] std::unique_ptr<Command> makeTolerancesCommand();
+[[nodiscard]] std::unique_ptr<Command> makeSetupsCommand();
+[[nodiscard]] std::unique_ptr<Command> makeDemoCommand();
+[[nodiscard]] std::unique_ptr<Command> makeImportCommand();
+[[nodiscard]] std::unique_ptr<Command> makeInstrumentsCommand();
+[[nodiscard]] std::unique_ptr<Command> makePassesCommand();
+[[nodiscard]] std::unique_ptr<Command> makeExportCommand();
+[[nodiscard]] std::unique_ptr<Command> makeReviewCommand();
+
+[[nodiscard]] std::vector<std::unique_ptr<Command>> allCommands();
+
+} // namespace hammerline::command_line

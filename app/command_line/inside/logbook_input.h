@@ -1,0 +1,32 @@
+#pragma once
+// What several commands ask of a logbook: the instrument that --instrument names, its newest pass, the set it is judged by.
+
+#include "exchange/built_in.h"
+#include "logbook/logbook.h"
+#include "outcome/outcome.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace hammerline::command_line {
+
+/// A whole number from 1 up; `option` is to blame.
+[[nodiscard]] outcome::Outcome<std::int64_t> parseId(const std::string &option, const std::string &text);
+
+[[nodiscard]] outcome::Outcome<instrument::Instrument> findInstrument(const logbook::Logbook &book,
+                                                                      const std::string &idText);
+
+/// The newest pass with a reading in it.
+[[nodiscard]] std::optional<readings::Pass> newestReadPass(const logbook::Logbook &book,
+                                                           instrument::InstrumentId instrument);
+
+/// The set that was chosen for the instrument, from its own stored text. Absent where none was chosen; a fault
+/// where the text cannot be read.
+[[nodiscard]] outcome::Outcome<std::optional<tolerance::ToleranceSet>>
+chosenSet(const instrument::Instrument &instrument);
+
+/// Opens for reading alone: nothing on the disk changes.
+[[nodiscard]] logbook::Logbook openToRead(const std::string &path);
+
+} // namespace hammerline::command_line

@@ -1,0 +1,53 @@
+#include "command_line/inside/logbook_input.h"
+
+#include "exchange/tolerance_json.h"
+
+#include <algorithm>
+#include <charconv>
+
+namespace hammerline::command_line {
+
+outcome::Outcome<std::int64_t> parseId(const std::string &option, const std::string &text)
+{
+    std::int64_t id = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), id);
+    if (error != std::errc() || end != text.data() + text.size() || id < 1)
+        return outcome::Fault{.problem = "--" + option + ": \"" + text + "\" is no number of one; write a whole number from 1 up"};
+    return id;
+}
+
+outcome::Outcome<instrument::Instrument> findInstrument(const logbook::Logbook &book, const std::string &idText)
+{
+    const auto id = parseId("instrument", idText);
+    if (!id)
+        return id.faults();
+    if (auto found = book.instrument(id.value()))
+        return *std::move(found);
+    return outcome::Fault{.file = book.path(),
+                          .problem = "no instrument " + idText + " is in this logbook; hammerline instruments lists them"};
+}
+
+std::optional<readings::Pass> newestReadPass(const logbook::Logbook &book, instrument::InstrumentId instrument)
+{
+    auto passes = book.passes(instrument);
+    std::ranges::reverse(passes);
+    const auto found = std::ranges::find_if(passes, [&](const readings::Pass &pass) { return book.readingCount(pass.id) > 0; });
+    return found == passes.end() ? std::nullopt : std::optional(*found);
+}
+
+outcome::Outcome<std::optional<tolerance::ToleranceSet>> chosenSet(const instrument::Instrument &instrument)
+{
+    if (instrument.toleranceText.empty())
+        return std::optional<tolerance::ToleranceSet>();
+    auto set = exchange::readToleranceSet(instrument.toleranceText, "tolerance set of \"" + instrument.name + "\"");
+    if (!set)
+        return set.faults();
+    return std::optional(std::move(set).value());
+}
+
+logbook::Logbook openToRead(const std::string &path)
+{
+    return logbook::Logbook::open(path, logbook::Access::ReadOnly);
+}
+
+} // namespace hammerline::command_line
