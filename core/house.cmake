@@ -19,7 +19,7 @@ set(HOUSE_CORE_FLOORS
   action
   sale_record+review+route+slips
   logbook+exchange
-  seal)
+  seal+demo_workshop)
 set(HOUSE_APP_FLOORS
   wording+prompts
   keyboard_strip+charts+gauge_input

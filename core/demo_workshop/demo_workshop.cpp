@@ -1,0 +1,49 @@
+#include "demo_workshop/demo_workshop.h"
+
+#include "demo_workshop/inside/action_state.h"
+#include "demo_workshop/inside/measuring.h"
+#include "demo_workshop/inside/piano_plans.h"
+#include "exchange/built_in.h"
+
+namespace hammerline::demo_workshop {
+namespace {
+
+/// What happens to the action between the pass before and this one.
+void live(ActionState &state, const PassPlan &pass, Dice &dice)
+{
+    switch (pass.purpose) {
+    case readings::Purpose::AsFound: break;
+    case readings::Purpose::Setting:
+    case readings::Purpose::AsLeft: state.regulate(pass, dice); break;
+    case readings::Purpose::Recheck: state.settle(dice); break;
+    }
+}
+
+MadeInstrument madeFrom(const PianoPlan &plan, std::uint64_t seed)
+{
+    Dice dice(seed, plan.instrument.name);
+    const exchange::NamedSet named = exchange::findToleranceSet(plan.setId).value();
+    MadeInstrument made{.instrument = plan.instrument, .passes = {}};
+    made.instrument.uid = dice.hexDigits(32);
+    made.instrument.toleranceId = named.id;
+    made.instrument.toleranceText = named.text;
+    ActionState state(plan, named.set, dice);
+    for (const PassPlan &pass : plan.passes) {
+        Dice own(seed, plan.instrument.name + pass.began);
+        live(state, pass, own);
+        made.passes.push_back(measure(state, plan, pass, named.set, own));
+    }
+    return made;
+}
+
+} // namespace
+
+Workshop makeWorkshop(std::uint64_t seed)
+{
+    Workshop workshop;
+    for (const PianoPlan &plan : pianoPlans())
+        workshop.instruments.push_back(madeFrom(plan, seed));
+    return workshop;
+}
+
+} // namespace hammerline::demo_workshop

@@ -1,0 +1,59 @@
+#pragma once
+// Which pianos stand in the invented workshop, and what happens to each.
+
+#include "catalogue/catalogue.h"
+#include "instrument/instrument.h"
+#include "readings/readings.h"
+
+#include <string>
+#include <vector>
+
+namespace hammerline::demo_workshop {
+
+/// How a person writes what the gauge shows.
+enum class Writing {
+    TwentiethsOfMillimetre, ///< 3.15
+    TenthsOfMillimetre,     ///< 3.2
+    SixtyFourthsOfInch,     ///< 1/8, 1 27/32
+    ThousandthsOfInch,      ///< 0.125
+};
+
+struct PassPlan {
+    readings::Purpose purpose = readings::Purpose::AsFound;
+    std::string began{}; ///< RFC 3339
+    std::string person{};
+    readings::Climate climate{};
+    Writing writing = Writing::TwentiethsOfMillimetre;
+    int takes = 1;
+    /// Empty: whatever the set names.
+    std::vector<catalogue::Quantity> quantities{};
+    /// The worker's spread around the target, in half-widths, and how often a note is forgotten.
+    double spread = 0.22;
+    double forgotten = 0;
+    std::string remark{};
+};
+
+/// A note that cannot be read (its hammer or string is gone), or a single reading that was left out.
+struct Gap {
+    keyboard::Note note{};
+    std::vector<catalogue::Quantity> quantities{}; ///< empty: all
+};
+
+/// Something heard or felt rather than measured; stands beside the let-off of its note as found.
+struct HeardFault {
+    keyboard::Note note{};
+    std::string words{};
+};
+
+struct PianoPlan {
+    instrument::Instrument instrument{};
+    std::string setId{};
+    double wear = 1; ///< 1: played for a generation without regulation
+    std::vector<Gap> gaps{};
+    std::vector<HeardFault> heard{};
+    std::vector<PassPlan> passes{};
+};
+
+[[nodiscard]] std::vector<PianoPlan> pianoPlans();
+
+} // namespace hammerline::demo_workshop
