@@ -49,8 +49,10 @@ std::string summaryTable(const analysis::Summaries &summaries)
 std::vector<Verdict> worstFirst(const std::vector<Verdict> &verdicts, Status status)
 {
     std::vector<Verdict> found;
-    std::ranges::copy_if(verdicts, std::back_inserter(found), [status](const Verdict &v) { return v.status == status; });
-    std::ranges::stable_sort(found, std::ranges::greater(), [](const Verdict &v) { return v.halfWidths().value_or(-1); });
+    std::ranges::copy_if(verdicts, std::back_inserter(found),
+                         [status](const Verdict &v) { return v.status == status; });
+    std::ranges::stable_sort(found, std::ranges::greater(),
+                             [](const Verdict &v) { return v.halfWidths().value_or(-1); });
     return found;
 }
 

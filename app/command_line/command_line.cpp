@@ -50,7 +50,8 @@ outcome::Outcome<Answer> answerOf(const std::vector<std::string> &arguments, con
         return Answer{.text = generalHelp(commands)};
     if (arguments.front() == "--version")
         return Answer{.text = "hammerline " + surroundings.programVersion + "\n"};
-    const auto found = std::ranges::find(commands, arguments.front(), [](const auto &command) { return command->name(); });
+    const auto found =
+        std::ranges::find(commands, arguments.front(), [](const auto &command) { return command->name(); });
     if (found == commands.end())
         return outcome::Fault{.problem = "\"" + arguments.front() + "\" is no command; see hammerline --help"};
     return answerOf(**found, std::span(arguments).subspan(1), surroundings);

@@ -2,8 +2,8 @@
 // The commands of Hammerline: what a script or a person at a terminal calls. No command needs a display.
 //
 // A command is an object (command.h) that takes its arguments and gives back an answer or the faults of what it was
-// given; only `run` prints. What the world must supply (moments, random names, who sits there) is handed in, so that a test runs a
-// command in-process and gets the same answer every time.
+// given; only `run` prints. What the world must supply (moments, random names, who sits there) is handed in, so that a
+// test runs a command in-process and gets the same answer every time.
 
 #include "readings/readings.h"
 

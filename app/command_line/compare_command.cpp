@@ -20,7 +20,8 @@ std::string figure(const std::optional<double> &value, units::Dimension dimensio
 
 std::string range(const std::optional<double> &low, const std::optional<double> &high, units::Dimension dimension)
 {
-    return low && high ? fmt::format("{} to {}", benchText(*low, dimension), benchText(*high, dimension)) : std::string("-");
+    return low && high ? fmt::format("{} to {}", benchText(*low, dimension), benchText(*high, dimension))
+                       : std::string("-");
 }
 
 std::string changeTable(const analysis::Comparisons &comparisons)
@@ -36,7 +37,8 @@ std::string changeTable(const analysis::Comparisons &comparisons)
         const auto dimension = catalogue::infoOf(quantity).dimension;
         table.add({std::string(catalogue::idOf(quantity)), std::to_string(one.pairs),
                    benchText(one.meanChange, dimension), figure(one.sdChange, dimension),
-                   range(one.ci95Low, one.ci95High, dimension), one.p ? fmt::format("{:.2g}", *one.p) : std::string("-"),
+                   range(one.ci95Low, one.ci95High, dimension),
+                   one.p ? fmt::format("{:.2g}", *one.p) : std::string("-"),
                    range(one.agreementLow, one.agreementHigh, dimension)});
     }
     return table.text();

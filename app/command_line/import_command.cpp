@@ -14,7 +14,8 @@ outcome::Outcome<readings::Purpose> parsePurpose(const std::string &text)
 {
     if (const auto purpose = readings::findPurpose(text))
         return *purpose;
-    return outcome::Fault{.problem = "--purpose: \"" + text + "\" is no purpose; write as-found, setting, as-left or recheck"};
+    return outcome::Fault{.problem =
+                              "--purpose: \"" + text + "\" is no purpose; write as-found, setting, as-left or recheck"};
 }
 
 class ImportCommand : public Command {

@@ -12,7 +12,8 @@ outcome::Outcome<std::int64_t> parseId(const std::string &option, const std::str
     std::int64_t id = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), id);
     if (error != std::errc() || end != text.data() + text.size() || id < 1)
-        return outcome::Fault{.problem = "--" + option + ": \"" + text + "\" is no number of one; write a whole number from 1 up"};
+        return outcome::Fault{.problem = "--" + option + ": \"" + text +
+                                         "\" is no number of one; write a whole number from 1 up"};
     return id;
 }
 
@@ -24,14 +25,16 @@ outcome::Outcome<instrument::Instrument> findInstrument(const logbook::Logbook &
     if (auto found = book.instrument(id.value()))
         return *std::move(found);
     return outcome::Fault{.file = book.path(),
-                          .problem = "no instrument " + idText + " is in this logbook; hammerline instruments lists them"};
+                          .problem =
+                              "no instrument " + idText + " is in this logbook; hammerline instruments lists them"};
 }
 
 std::optional<readings::Pass> newestReadPass(const logbook::Logbook &book, instrument::InstrumentId instrument)
 {
     auto passes = book.passes(instrument);
     std::ranges::reverse(passes);
-    const auto found = std::ranges::find_if(passes, [&](const readings::Pass &pass) { return book.readingCount(pass.id) > 0; });
+    const auto found =
+        std::ranges::find_if(passes, [&](const readings::Pass &pass) { return book.readingCount(pass.id) > 0; });
     return found == passes.end() ? std::nullopt : std::optional(*found);
 }
 

@@ -16,7 +16,9 @@ struct Options::Inside {
     template <typename Target>
     CLI::Option *bind(const std::string &name, const std::string &help, Target &target)
     {
-        return app.add_option_function<std::string>(name, [&target](const std::string &text) { target = text; }, help)
+        return app
+            .add_option_function<std::string>(
+                name, [&target](const std::string &text) { target = text; }, help)
             ->type_name("");
     }
 };

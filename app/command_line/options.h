@@ -1,7 +1,7 @@
 #pragma once
 // The arguments of one command: declared by name and bound to a member, parsed in any order, options before or
-// after what stands alone. Unknown or repeated options and missing values are refused; nothing is abbreviated; a value may
-// begin with a minus (`--first -8`, `--first=-8`).
+// after what stands alone. Unknown or repeated options and missing values are refused; nothing is abbreviated; a value
+// may begin with a minus (`--first -8`, `--first=-8`).
 
 #include "outcome/outcome.h"
 

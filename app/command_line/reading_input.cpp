@@ -34,7 +34,8 @@ outcome::Outcome<units::Unit> lengthUnit(const std::optional<std::string> &given
     return outcome::Fault{.problem = "--unit: \"" + *given + "\" is not known here; write mm or in"};
 }
 
-outcome::Outcome<keyboard::Note> noteOr(const std::string &option, const std::optional<std::string> &given, int otherwise)
+outcome::Outcome<keyboard::Note> noteOr(const std::string &option, const std::optional<std::string> &given,
+                                        int otherwise)
 {
     if (!given)
         return keyboard::Note(otherwise);

@@ -26,10 +26,10 @@ outcome::Outcome<std::optional<review::JudgedPass>> judgedNow(const logbook::Log
     if (!set.value() || !pass)
         return std::optional<review::JudgedPass>();
     const auto values = readings::meansOf(book.readings(pass->id));
-    return std::optional(
-        review::JudgedPass{.instrument = instrument.id,
-                           .pass = pass->id,
-                           .judgement = tolerance::judge(values, *set.value(), instrument.compass, instrument.sections)});
+    return std::optional(review::JudgedPass{
+        .instrument = instrument.id,
+        .pass = pass->id,
+        .judgement = tolerance::judge(values, *set.value(), instrument.compass, instrument.sections)});
 }
 
 std::string howFar(const review::Item &item)

@@ -13,17 +13,28 @@ using catalogue::Quantity;
 double pullOf(Quantity quantity)
 {
     switch (quantity) {
-    case Quantity::KeyHeight: return -1.0;
-    case Quantity::Blow: return 1.2;
-    case Quantity::LostMotion: return 1.4;
-    case Quantity::LetOff: return -0.9;
-    case Quantity::Drop: return 0.5;
-    case Quantity::Dip: return 1.0;
-    case Quantity::Aftertouch: return 0;
-    case Quantity::Checking: return -0.8;
-    case Quantity::DamperStart: return 0.6;
-    case Quantity::DownWeight: return 0.6;
-    case Quantity::UpWeight: return -0.7;
+    case Quantity::KeyHeight:
+        return -1.0;
+    case Quantity::Blow:
+        return 1.2;
+    case Quantity::LostMotion:
+        return 1.4;
+    case Quantity::LetOff:
+        return -0.9;
+    case Quantity::Drop:
+        return 0.5;
+    case Quantity::Dip:
+        return 1.0;
+    case Quantity::Aftertouch:
+        return 0;
+    case Quantity::Checking:
+        return -0.8;
+    case Quantity::DamperStart:
+        return 0.6;
+    case Quantity::DownWeight:
+        return 0.6;
+    case Quantity::UpWeight:
+        return -0.7;
     }
     return 0;
 }
@@ -37,7 +48,8 @@ double playedAt(keyboard::Note note)
 
 std::size_t sectionOf(const keyboard::Sections &sections, keyboard::Note note)
 {
-    const auto found = std::ranges::find_if(sections, [note](const auto &section) { return section.notes.contains(note); });
+    const auto found =
+        std::ranges::find_if(sections, [note](const auto &section) { return section.notes.contains(note); });
     return static_cast<std::size_t>(found - sections.begin());
 }
 
@@ -134,7 +146,8 @@ void ActionState::settle(Dice &dice)
     for (auto &[quantity, column] : m_columns) {
         const double season = dice.normal(0.2);
         for (auto &[note, value] : column)
-            value += (season + 0.15 * pullOf(quantity) * playedAt(note) + dice.normal(0.08)) * halfWidth(quantity, note);
+            value +=
+                (season + 0.15 * pullOf(quantity) * playedAt(note) + dice.normal(0.08)) * halfWidth(quantity, note);
     }
     deriveAftertouch();
     keepPossible();

@@ -12,10 +12,15 @@ namespace {
 void live(ActionState &state, const PassPlan &pass, Dice &dice)
 {
     switch (pass.purpose) {
-    case readings::Purpose::AsFound: break;
+    case readings::Purpose::AsFound:
+        break;
     case readings::Purpose::Setting:
-    case readings::Purpose::AsLeft: state.regulate(pass, dice); break;
-    case readings::Purpose::Recheck: state.settle(dice); break;
+    case readings::Purpose::AsLeft:
+        state.regulate(pass, dice);
+        break;
+    case readings::Purpose::Recheck:
+        state.settle(dice);
+        break;
     }
 }
 

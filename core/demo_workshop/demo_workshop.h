@@ -1,12 +1,13 @@
 #pragma once
 // An invented workshop for demonstrations, samples and tests: pianos, makers and people that do not exist, with
-// readings that look like real ones. Wear is strongest where pianos are played most, sections step at their breaks, rails tilt,
-// felt settles, gauges have noise and a resolution, some notes cannot be read. Aftertouch follows from blow, let-off, dip
-// and lost motion through each note's lever ratio (dip - lost motion - (blow - let-off) / ratio), so that a plan finds an action.
+// readings that look like real ones. Wear is strongest where pianos are played most, sections step at their breaks,
+// rails tilt, felt settles, gauges have noise and a resolution, some notes cannot be read. Aftertouch follows from
+// blow, let-off, dip and lost motion through each note's lever ratio (dip - lost motion - (blow - let-off) / ratio), so
+// that a plan finds an action.
 //
-// The shapes and sizes of wear are invented; what the targets are comes from the built-in tolerance sets. The same seed gives the
-// same workshop on every machine: Boost.Random, whose sequences do not depend on the standard library, and every typed
-// reading is rounded to its gauge.
+// The shapes and sizes of wear are invented; what the targets are comes from the built-in tolerance sets. The same seed
+// gives the same workshop on every machine: Boost.Random, whose sequences do not depend on the standard library, and
+// every typed reading is rounded to its gauge.
 
 #include "instrument/instrument.h"
 #include "readings/readings.h"
@@ -18,7 +19,7 @@
 namespace hammerline::demo_workshop {
 
 struct MadePass {
-    readings::Pass pass{};                  ///< id 0, uid given
+    readings::Pass pass{};                     ///< id 0, uid given
     std::vector<readings::Reading> readings{}; ///< by place
 };
 

@@ -35,10 +35,14 @@ double noiseOf(units::Dimension dimension, Writing writing)
     if (dimension == units::Dimension::Mass)
         return 0.6;
     switch (writing) {
-    case Writing::TwentiethsOfMillimetre: return 0.03;
-    case Writing::TenthsOfMillimetre: return 0.04;
-    case Writing::SixtyFourthsOfInch: return 0.1;
-    case Writing::ThousandthsOfInch: return 0.02;
+    case Writing::TwentiethsOfMillimetre:
+        return 0.03;
+    case Writing::TenthsOfMillimetre:
+        return 0.04;
+    case Writing::SixtyFourthsOfInch:
+        return 0.1;
+    case Writing::ThousandthsOfInch:
+        return 0.02;
     }
     return 0;
 }
@@ -130,10 +134,14 @@ std::string written(double value, units::Dimension dimension, Writing writing)
     if (dimension == units::Dimension::Mass)
         return std::to_string(std::lround(value));
     switch (writing) {
-    case Writing::TwentiethsOfMillimetre: return inSteps(value, 0.05, 2);
-    case Writing::TenthsOfMillimetre: return inSteps(value, 0.1, 1);
-    case Writing::SixtyFourthsOfInch: return sixtyFourths(value);
-    case Writing::ThousandthsOfInch: return inSteps(value / 25.4, 0.001, 3);
+    case Writing::TwentiethsOfMillimetre:
+        return inSteps(value, 0.05, 2);
+    case Writing::TenthsOfMillimetre:
+        return inSteps(value, 0.1, 1);
+    case Writing::SixtyFourthsOfInch:
+        return sixtyFourths(value);
+    case Writing::ThousandthsOfInch:
+        return inSteps(value / 25.4, 0.001, 3);
     }
     return {};
 }

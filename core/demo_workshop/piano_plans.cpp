@@ -29,35 +29,49 @@ constexpr units::Length centimetres(int count)
 PianoPlan fullUpright()
 {
     PianoPlan plan;
-    plan.instrument = {.name = "Quillerby 131",
-                       .action = ActionKind::Vertical,
-                       .compass = from(1, 88),
-                       .sections = {{"bass", from(1, 27)}, {"tenor", from(28, 58)}, {"treble", from(59, 88)}},
-                       .maker = "Quillerby",
-                       .model = "131",
-                       .serial = "INVENTED-0131",
-                       .year = 1927,
-                       .size = centimetres(131),
-                       .stringing = {{from(1, 8), "one covered string"},
-                                     {from(9, 27), "two covered strings"},
-                                     {from(28, 88), "three plain strings"}},
-                       .dampers = {{from(1, 27), "wedge"}, {from(28, 58), "double flat"}, {from(59, 68), "single flat"}},
-                       .condition = "Played daily in a school hall; hammers grooved, front punchings hard.",
-                       .owner = "Invented Hall",
-                       .remark = notice,
-                       .state = State::SignedOff};
+    plan.instrument = {
+        .name = "Quillerby 131",
+        .action = ActionKind::Vertical,
+        .compass = from(1, 88),
+        .sections = {{"bass", from(1, 27)}, {"tenor", from(28, 58)}, {"treble", from(59, 88)}},
+        .maker = "Quillerby",
+        .model = "131",
+        .serial = "INVENTED-0131",
+        .year = 1927,
+        .size = centimetres(131),
+        .stringing = {{from(1, 8), "one covered string"},
+                      {from(9, 27), "two covered strings"},
+                      {from(28, 88), "three plain strings"}},
+        .dampers = {{from(1, 27), "wedge"}, {from(28, 58), "double flat"}, {from(59, 68), "single flat"}},
+        .condition = "Played daily in a school hall; hammers grooved, front punchings hard.",
+        .owner = "Invented Hall",
+        .remark = notice,
+        .state = State::SignedOff};
     plan.setId = "full-upright";
     plan.wear = 1.1;
     plan.gaps = {{Note(3), {}}, {Note(71), {Quantity::LetOff, Quantity::Checking}}};
     plan.heard = {{Note(40), "double strikes on a slow stroke"}, {Note(52), "returns sluggishly in damp weather"}};
-    plan.passes = {{.purpose = Purpose::AsFound, .began = "2026-02-02T09:10:00Z", .person = ada,
-                    .climate = {18.5, 62.0}, .remark = "Stood in a cold hall until yesterday."},
-                   {.purpose = Purpose::Setting, .began = "2026-02-05T08:30:00Z", .person = ada,
-                    .climate = {20.0, 48.0}, .quantities = {Quantity::Blow, Quantity::LetOff}, .spread = 0.3},
-                   {.purpose = Purpose::AsLeft, .began = "2026-02-09T13:05:00Z", .person = ada,
-                    .climate = {20.5, 46.0}, .spread = 0.16},
-                   {.purpose = Purpose::Recheck, .began = "2026-08-17T10:00:00Z", .person = ben,
-                    .climate = {24.0, 58.0}, .remark = "Half a year on; nothing was turned before measuring."}};
+    plan.passes = {{.purpose = Purpose::AsFound,
+                    .began = "2026-02-02T09:10:00Z",
+                    .person = ada,
+                    .climate = {18.5, 62.0},
+                    .remark = "Stood in a cold hall until yesterday."},
+                   {.purpose = Purpose::Setting,
+                    .began = "2026-02-05T08:30:00Z",
+                    .person = ada,
+                    .climate = {20.0, 48.0},
+                    .quantities = {Quantity::Blow, Quantity::LetOff},
+                    .spread = 0.3},
+                   {.purpose = Purpose::AsLeft,
+                    .began = "2026-02-09T13:05:00Z",
+                    .person = ada,
+                    .climate = {20.5, 46.0},
+                    .spread = 0.16},
+                   {.purpose = Purpose::Recheck,
+                    .began = "2026-08-17T10:00:00Z",
+                    .person = ben,
+                    .climate = {24.0, 58.0},
+                    .remark = "Half a year on; nothing was turned before measuring."}};
     plan.passes[2].remark = "Note 3 has a new hammer that is not measured yet.";
     return plan;
 }
@@ -85,11 +99,18 @@ PianoPlan studioUpright()
     plan.setId = "full-upright";
     plan.wear = 0.7;
     plan.gaps = {{Note(88), {Quantity::Checking}}};
-    plan.passes = {{.purpose = Purpose::AsFound, .began = "2026-03-03T09:00:00Z", .person = ben,
-                    .climate = {19.0, 51.0}, .writing = Writing::SixtyFourthsOfInch,
+    plan.passes = {{.purpose = Purpose::AsFound,
+                    .began = "2026-03-03T09:00:00Z",
+                    .person = ben,
+                    .climate = {19.0, 51.0},
+                    .writing = Writing::SixtyFourthsOfInch,
                     .remark = "Read off a steel rule to the nearest 1/64 in."},
-                   {.purpose = Purpose::AsLeft, .began = "2026-03-06T09:20:00Z", .person = ben,
-                    .climate = {19.5, 49.0}, .writing = Writing::ThousandthsOfInch, .spread = 0.28,
+                   {.purpose = Purpose::AsLeft,
+                    .began = "2026-03-06T09:20:00Z",
+                    .person = ben,
+                    .climate = {19.5, 49.0},
+                    .writing = Writing::ThousandthsOfInch,
+                    .spread = 0.28,
                     .forgotten = 0.01}};
     return plan;
 }
@@ -116,11 +137,18 @@ PianoPlan shortCompass()
     plan.wear = 1.5;
     plan.gaps = {{Note(1), {}}, {Note(17), {}}, {Note(18), {}}, {Note(64), {}}, {Note(85), {Quantity::Checking}}};
     plan.heard = {{Note(33), "blocks against the string at the end of a slow stroke"}, {Note(47), "clicks"}};
-    plan.passes = {{.purpose = Purpose::AsFound, .began = "2026-03-10T14:00:00Z", .person = cleo,
-                    .climate = {17.0, 55.0}, .writing = Writing::TenthsOfMillimetre,
+    plan.passes = {{.purpose = Purpose::AsFound,
+                    .began = "2026-03-10T14:00:00Z",
+                    .person = cleo,
+                    .climate = {17.0, 55.0},
+                    .writing = Writing::TenthsOfMillimetre,
                     .remark = "Notes 1, 17, 18 and 64 have no hammer."},
-                   {.purpose = Purpose::Setting, .began = "2026-03-17T09:00:00Z", .person = cleo,
-                    .climate = {18.5, 50.0}, .writing = Writing::TenthsOfMillimetre, .spread = 0.4,
+                   {.purpose = Purpose::Setting,
+                    .began = "2026-03-17T09:00:00Z",
+                    .person = cleo,
+                    .climate = {18.5, 50.0},
+                    .writing = Writing::TenthsOfMillimetre,
+                    .spread = 0.4,
                     .forgotten = 0.05}};
     return plan;
 }
@@ -147,11 +175,18 @@ PianoPlan console()
                        .state = State::Delivered};
     plan.setId = "console";
     plan.wear = 0.8;
-    plan.passes = {{.purpose = Purpose::AsFound, .began = "2025-09-15T08:45:00Z", .person = ada, .climate = {21.0, 57.0}},
-                   {.purpose = Purpose::AsLeft, .began = "2025-09-18T15:30:00Z", .person = ada, .climate = {21.0, 55.0},
-                    .spread = 0.15},
-                   {.purpose = Purpose::Recheck, .began = "2026-03-20T11:00:00Z", .person = ada, .climate = {20.0, 39.0},
-                    .remark = "After a heated winter."}};
+    plan.passes = {
+        {.purpose = Purpose::AsFound, .began = "2025-09-15T08:45:00Z", .person = ada, .climate = {21.0, 57.0}},
+        {.purpose = Purpose::AsLeft,
+         .began = "2025-09-18T15:30:00Z",
+         .person = ada,
+         .climate = {21.0, 55.0},
+         .spread = 0.15},
+        {.purpose = Purpose::Recheck,
+         .began = "2026-03-20T11:00:00Z",
+         .person = ada,
+         .climate = {20.0, 39.0},
+         .remark = "After a heated winter."}};
     return plan;
 }
 
@@ -161,7 +196,10 @@ PianoPlan parlourGrand()
     plan.instrument = {.name = "Zirrow 188",
                        .action = ActionKind::Grand,
                        .compass = from(1, 88),
-                       .sections = {{"bass", from(1, 20)}, {"tenor", from(21, 49)}, {"treble", from(50, 70)}, {"high treble", from(71, 88)}},
+                       .sections = {{"bass", from(1, 20)},
+                                    {"tenor", from(21, 49)},
+                                    {"treble", from(50, 70)},
+                                    {"high treble", from(71, 88)}},
                        .maker = "Zirrow Brothers",
                        .model = "188",
                        .serial = "INVENTED-9188",
@@ -179,11 +217,15 @@ PianoPlan parlourGrand()
     plan.wear = 1.3;
     plan.gaps = {{Note(60), {Quantity::Drop}}};
     plan.heard = {{Note(28), "bobbles"}, {Note(66), "double strikes"}};
-    plan.passes = {{.purpose = Purpose::AsFound, .began = "2026-03-12T09:30:00Z", .person = cleo,
-                    .climate = {20.0, 44.0}},
-                   {.purpose = Purpose::AsLeft, .began = "2026-03-24T16:10:00Z", .person = ben,
-                    .climate = {20.0, 47.0}, .spread = 0.38, .forgotten = 0.06,
-                    .remark = "Finished late; the lead should look at this one."}};
+    plan.passes = {
+        {.purpose = Purpose::AsFound, .began = "2026-03-12T09:30:00Z", .person = cleo, .climate = {20.0, 44.0}},
+        {.purpose = Purpose::AsLeft,
+         .began = "2026-03-24T16:10:00Z",
+         .person = ben,
+         .climate = {20.0, 47.0},
+         .spread = 0.38,
+         .forgotten = 0.06,
+         .remark = "Finished late; the lead should look at this one."}};
     return plan;
 }
 
@@ -193,7 +235,10 @@ PianoPlan extendedGrand()
     plan.instrument = {.name = "Hethlyn 275 with extended bass",
                        .action = ActionKind::Grand,
                        .compass = from(-8, 88),
-                       .sections = {{"low bass", from(-8, 0)}, {"bass", from(1, 20)}, {"tenor", from(21, 53)}, {"treble", from(54, 88)}},
+                       .sections = {{"low bass", from(-8, 0)},
+                                    {"bass", from(1, 20)},
+                                    {"tenor", from(21, 53)},
+                                    {"treble", from(54, 88)}},
                        .maker = "Hethlyn",
                        .model = "275",
                        .serial = "INVENTED-0275",
@@ -209,10 +254,18 @@ PianoPlan extendedGrand()
                        .state = State::InWork};
     plan.setId = "grand-over-2m";
     plan.wear = 0.5;
-    plan.passes = {{.purpose = Purpose::AsFound, .began = "2026-03-25T07:30:00Z", .person = ada, .climate = {20.5, 45.0},
+    plan.passes = {{.purpose = Purpose::AsFound,
+                    .began = "2026-03-25T07:30:00Z",
+                    .person = ada,
+                    .climate = {20.5, 45.0},
                     .writing = Writing::TwentiethsOfMillimetre},
-                   {.purpose = Purpose::AsLeft, .began = "2026-03-27T07:15:00Z", .person = ada, .climate = {20.5, 45.0},
-                    .takes = 3, .spread = 0.12, .remark = "Three takes of everything."}};
+                   {.purpose = Purpose::AsLeft,
+                    .began = "2026-03-27T07:15:00Z",
+                    .person = ada,
+                    .climate = {20.5, 45.0},
+                    .takes = 3,
+                    .spread = 0.12,
+                    .remark = "Three takes of everything."}};
     return plan;
 }
 
@@ -235,9 +288,13 @@ PianoPlan babyGrand()
     plan.setId = "grand-under-2m";
     plan.wear = 1.0;
     plan.gaps = {{Note(44), {Quantity::Blow}}};
-    plan.passes = {{.purpose = Purpose::AsFound, .began = "2026-03-30T10:40:00Z", .person = ben,
-                    .climate = {19.0, 52.0}, .writing = Writing::TenthsOfMillimetre,
-                    .quantities = {Quantity::Blow, Quantity::LetOff}, .remark = "Only a first look."}};
+    plan.passes = {{.purpose = Purpose::AsFound,
+                    .began = "2026-03-30T10:40:00Z",
+                    .person = ben,
+                    .climate = {19.0, 52.0},
+                    .writing = Writing::TenthsOfMillimetre,
+                    .quantities = {Quantity::Blow, Quantity::LetOff},
+                    .remark = "Only a first look."}};
     return plan;
 }
 

@@ -73,8 +73,8 @@ std::string longText(const MadePass &made)
 
 bool needsLongForm(const MadePass &made)
 {
-    return std::ranges::any_of(made.readings,
-                               [](const Reading &reading) { return reading.place.take > 1 || !reading.remark.empty(); });
+    return std::ranges::any_of(
+        made.readings, [](const Reading &reading) { return reading.place.take > 1 || !reading.remark.empty(); });
 }
 
 } // namespace

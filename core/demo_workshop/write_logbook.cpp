@@ -48,10 +48,9 @@ outcome::Outcome<bool> fill(logbook::Logbook &book, const MadeInstrument &made)
 /// Closed when it returns, so that everything stands in the one file.
 outcome::Outcome<bool> writeTo(const std::string &path, const Workshop &workshop)
 {
-    const readings::Instant opened =
-        workshop.instruments.empty() || workshop.instruments.front().passes.empty()
-            ? readings::Instant{}
-            : workshop.instruments.front().passes.front().pass.began;
+    const readings::Instant opened = workshop.instruments.empty() || workshop.instruments.front().passes.empty()
+                                         ? readings::Instant{}
+                                         : workshop.instruments.front().passes.front().pass.began;
     auto book = logbook::Logbook::create(path, {.at = opened, .person = {}});
     if (!book)
         return book.faults();
@@ -76,7 +75,8 @@ outcome::Outcome<bool> writeLogbook(const Workshop &workshop, const LogbookTarge
     if (fs::is_directory(target.path, unseen))
         return outcome::Fault{.file = target.path, .problem = "this is a folder; name a file"};
     if (!target.overwrite && fs::exists(fs::symlink_status(target.path, unseen)))
-        return outcome::Fault{.file = target.path, .problem = "the file is there already; name another or give --force"};
+        return outcome::Fault{.file = target.path,
+                              .problem = "the file is there already; name another or give --force"};
     const Scratch scratch(target.scratchPath);
     const auto made = writeTo(target.scratchPath, workshop);
     if (!made)

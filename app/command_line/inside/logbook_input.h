@@ -1,5 +1,6 @@
 #pragma once
-// What several commands ask of a logbook: the instrument that --instrument names, its newest pass, the set it is judged by.
+// What several commands ask of a logbook: the instrument that --instrument names, its newest pass, the set it is judged
+// by.
 
 #include "exchange/built_in.h"
 #include "logbook/logbook.h"

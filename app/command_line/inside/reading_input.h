@@ -14,9 +14,9 @@ class ReadingInput {
 public:
     void declare(Options &options);
 
-    /// What the options say, for `action` as the set, the setup or the logbook has it (absent: nobody says; then --action
-    /// does, and where it is not given either, all quantities are taken). Refused: an option that means nothing, a
-    /// first note above the last, an --action that differs.
+    /// What the options say, for `action` as the set, the setup or the logbook has it (absent: nobody says; then
+    /// --action does, and where it is not given either, all quantities are taken). Refused: an option that means
+    /// nothing, a first note above the last, an --action that differs.
     [[nodiscard]] outcome::Outcome<exchange::CsvReadingOptions>
     csvOptions(std::optional<catalogue::ActionKind> action) const;
 
