@@ -83,18 +83,18 @@ void ActionState::wear(Quantity quantity, Dice &dice)
 {
     std::vector<double> steps;
     for (std::size_t i = 0; i <= m_instrument.sections.size(); ++i)
-        steps.push_back(dice.normal(0.45 * m_wear));
-    const double tilt = dice.normal(0.4 * m_wear);
+        steps.push_back(dice.normal(0.35 * m_wear));
+    const double tilt = dice.normal(0.3 * m_wear);
     const keyboard::Compass &compass = m_instrument.compass;
     for (int number = compass.first.number(); number <= compass.last.number(); ++number) {
         const keyboard::Note note(number);
         if (!tolerance::limitsAt(m_set, quantity, note))
             continue;
         const double along = 2.0 * (number - compass.first.number()) / (compass.count() - 1) - 1;
-        double off = m_wear * pullOf(quantity) * playedAt(note) + steps[sectionOf(m_instrument.sections, note)] +
+        double off = 0.8 * m_wear * pullOf(quantity) * playedAt(note) + steps[sectionOf(m_instrument.sections, note)] +
                      tilt * along + dice.normal(0.35);
         if (dice.chance(0.04))
-            off += dice.normal(1.5);
+            off += dice.normal(1.2);
         m_columns[quantity][note] = target(quantity, note) + off * halfWidth(quantity, note);
     }
 }
@@ -122,9 +122,9 @@ void ActionState::regulate(const PassPlan &pass, Dice &dice)
 void ActionState::setNote(Quantity quantity, keyboard::Note note, double spread, Dice &dice)
 {
     double &value = m_columns.at(quantity).at(note);
-    const double halfWidths = (value - target(quantity, note)) / halfWidth(quantity, note);
-    if (std::abs(halfWidths) > 0.5)
-        value = target(quantity, note) + dice.normal(spread) * halfWidth(quantity, note);
+    const double room = roomAround(quantity, note);
+    if (std::abs(value - target(quantity, note)) > 0.5 * room)
+        value = target(quantity, note) + dice.normal(spread) * room;
 }
 
 void ActionState::setDipForAftertouch(keyboard::Note note, double spread, Dice &dice)
@@ -135,9 +135,9 @@ void ActionState::setDipForAftertouch(keyboard::Note note, double spread, Dice &
         return;
     }
     const double middle = target(Quantity::Dip, note);
-    const double most = 0.75 * halfWidth(Quantity::Dip, note);
+    const double most = 0.75 * roomAround(Quantity::Dip, note);
     const double wanted =
-        target(Quantity::Aftertouch, note) + dice.normal(spread) * halfWidth(Quantity::Aftertouch, note) + *stroke;
+        target(Quantity::Aftertouch, note) + dice.normal(spread) * roomAround(Quantity::Aftertouch, note) + *stroke;
     m_columns.at(Quantity::Dip).at(note) = std::clamp(wanted, middle - most, middle + most);
 }
 
@@ -146,8 +146,7 @@ void ActionState::settle(Dice &dice)
     for (auto &[quantity, column] : m_columns) {
         const double season = dice.normal(0.2);
         for (auto &[note, value] : column)
-            value +=
-                (season + 0.15 * pullOf(quantity) * playedAt(note) + dice.normal(0.08)) * halfWidth(quantity, note);
+            value += (season + 0.2 * pullOf(quantity) * playedAt(note) + dice.normal(0.1)) * roomAround(quantity, note);
     }
     deriveAftertouch();
     keepPossible();
@@ -200,6 +199,17 @@ double ActionState::halfWidth(Quantity quantity, keyboard::Note note) const
     const auto limits = tolerance::limitsAt(m_set, quantity, note);
     const auto given = limits ? limits->halfWidth() : std::nullopt;
     return given ? *given : usualHalfWidth(target(quantity, note));
+}
+
+/// From the target to the nearer limit.
+double ActionState::roomAround(Quantity quantity, keyboard::Note note) const
+{
+    const auto limits = tolerance::limitsAt(m_set, quantity, note);
+    if (!limits || !limits->low || !limits->high)
+        return halfWidth(quantity, note);
+    const double room =
+        std::min((limits->target - *limits->low).inDisplay(), (*limits->high - limits->target).inDisplay());
+    return room > 0 ? room : halfWidth(quantity, note);
 }
 
 } // namespace hammerline::demo_workshop

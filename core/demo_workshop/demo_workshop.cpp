@@ -24,6 +24,14 @@ void live(ActionState &state, const PassPlan &pass, Dice &dice)
     }
 }
 
+/// What the action is made and measured by; judged by is the first set alone.
+tolerance::ToleranceSet everythingRead(const PianoPlan &plan, tolerance::ToleranceSet set)
+{
+    if (!plan.alsoReadBy.empty())
+        set.entries.merge(exchange::findToleranceSet(plan.alsoReadBy).value().set.entries);
+    return set;
+}
+
 MadeInstrument madeFrom(const PianoPlan &plan, std::uint64_t seed)
 {
     Dice dice(seed, plan.instrument.name);
@@ -32,11 +40,12 @@ MadeInstrument madeFrom(const PianoPlan &plan, std::uint64_t seed)
     made.instrument.uid = dice.hexDigits(32);
     made.instrument.toleranceId = named.id;
     made.instrument.toleranceText = named.text;
-    ActionState state(plan, named.set, dice);
+    const tolerance::ToleranceSet set = everythingRead(plan, named.set);
+    ActionState state(plan, set, dice);
     for (const PassPlan &pass : plan.passes) {
         Dice own(seed, plan.instrument.name + pass.began);
         live(state, pass, own);
-        made.passes.push_back(measure(state, plan, pass, named.set, own));
+        made.passes.push_back(measure(state, plan, pass, set, own));
     }
     return made;
 }

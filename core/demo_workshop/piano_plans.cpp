@@ -66,7 +66,7 @@ PianoPlan fullUpright()
                     .began = "2026-02-09T13:05:00Z",
                     .person = ada,
                     .climate = {20.5, 46.0},
-                    .spread = 0.16},
+                    .spread = 0.27},
                    {.purpose = Purpose::Recheck,
                     .began = "2026-08-17T10:00:00Z",
                     .person = ben,
@@ -110,7 +110,7 @@ PianoPlan studioUpright()
                     .person = ben,
                     .climate = {19.5, 49.0},
                     .writing = Writing::ThousandthsOfInch,
-                    .spread = 0.28,
+                    .spread = 0.34,
                     .forgotten = 0.01}};
     return plan;
 }
@@ -134,7 +134,7 @@ PianoPlan shortCompass()
                        .remark = notice,
                        .state = State::InWork};
     plan.setId = "full-upright";
-    plan.wear = 1.5;
+    plan.wear = 1.3;
     plan.gaps = {{Note(1), {}}, {Note(17), {}}, {Note(18), {}}, {Note(64), {}}, {Note(85), {Quantity::Checking}}};
     plan.heard = {{Note(33), "blocks against the string at the end of a slow stroke"}, {Note(47), "clicks"}};
     plan.passes = {{.purpose = Purpose::AsFound,
@@ -181,7 +181,7 @@ PianoPlan console()
          .began = "2025-09-18T15:30:00Z",
          .person = ada,
          .climate = {21.0, 55.0},
-         .spread = 0.15},
+         .spread = 0.24},
         {.purpose = Purpose::Recheck,
          .began = "2026-03-20T11:00:00Z",
          .person = ada,
@@ -253,6 +253,7 @@ PianoPlan extendedGrand()
                        .remark = notice,
                        .state = State::InWork};
     plan.setId = "grand-over-2m";
+    plan.alsoReadBy = "grand-touch-weight";
     plan.wear = 0.5;
     plan.passes = {{.purpose = Purpose::AsFound,
                     .began = "2026-03-25T07:30:00Z",
@@ -264,7 +265,7 @@ PianoPlan extendedGrand()
                     .person = ada,
                     .climate = {20.5, 45.0},
                     .takes = 3,
-                    .spread = 0.12,
+                    .spread = 0.2,
                     .remark = "Three takes of everything."}};
     return plan;
 }

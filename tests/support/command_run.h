@@ -29,7 +29,8 @@ inline CommandRun runCommand(const std::vector<std::string> &arguments)
     };
     const auto now = [] { return readings::parseRfc3339("2026-03-02T09:10:00Z").value(); };
     const int status = command_line::run(
-        arguments, {.out = out, .err = err, .now = now, .newUid = uid, .person = "Ada Sample", .programVersion = "9.8.7"});
+        arguments,
+        {.out = out, .err = err, .now = now, .newUid = uid, .person = "Ada Sample", .programVersion = "9.8.7"});
     return {.status = status, .out = out.str(), .err = err.str()};
 }
 

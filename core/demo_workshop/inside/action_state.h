@@ -15,7 +15,7 @@ public:
     /// Worn as the plan says, away from the targets of `set`.
     ActionState(const PianoPlan &plan, const tolerance::ToleranceSet &set, Dice &dice);
 
-    /// A worker sets what is far from its target; the dip last, for the aftertouch. `spread` in half-widths.
+    /// A worker sets what is far from its target; the dip last, for the aftertouch. `spread` in distances from the target to its nearer limit.
     void regulate(const PassPlan &pass, Dice &dice);
     /// Felt gives and the season turns: small changes, alike on neighbours.
     void settle(Dice &dice);
@@ -32,6 +32,7 @@ private:
     [[nodiscard]] std::optional<double> strokeInKeyTravel(keyboard::Note note) const;
     [[nodiscard]] double target(catalogue::Quantity quantity, keyboard::Note note) const;
     [[nodiscard]] double halfWidth(catalogue::Quantity quantity, keyboard::Note note) const;
+    [[nodiscard]] double roomAround(catalogue::Quantity quantity, keyboard::Note note) const;
     [[nodiscard]] bool has(catalogue::Quantity quantity) const { return m_columns.contains(quantity); }
     void keepPossible();
 

@@ -27,7 +27,7 @@ struct PassPlan {
     int takes = 1;
     /// Empty: whatever the set names.
     std::vector<catalogue::Quantity> quantities{};
-    /// The worker's spread around the target, in half-widths, and how often a note is forgotten.
+    /// The worker's spread around the target, in distances to the nearer limit, and how often a note is forgotten.
     double spread = 0.22;
     double forgotten = 0;
     std::string remark{};
@@ -48,6 +48,7 @@ struct HeardFault {
 struct PianoPlan {
     instrument::Instrument instrument{};
     std::string setId{};
+    std::string alsoReadBy{}; ///< a second set whose quantities are read too, and not judged; empty: none
     double wear = 1; ///< 1: played for a generation without regulation
     std::vector<Gap> gaps{};
     std::vector<HeardFault> heard{};
