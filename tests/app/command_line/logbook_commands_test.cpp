@@ -1,0 +1,223 @@
+// demo, import, instruments, passes, export and review on the invented workshop.
+
+#include "support/command_run.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+namespace hammerline {
+namespace {
+
+using nlohmann::json;
+using test_support::fileText;
+using test_support::linesOf;
+using test_support::runCommand;
+using test_support::sampleData;
+using test_support::ScratchFolder;
+
+class LogbookCommands : public ::testing::Test {
+protected:
+    LogbookCommands() : m_book(m_folder.file("shop.hammerline"))
+    {
+        const auto made = runCommand({"demo", m_book});
+        EXPECT_EQ(made.status, 0) << made.err;
+    }
+    json instruments() const { return json::parse(runCommand({"instruments", m_book, "--json"}).out)["instruments"]; }
+    json passes(const std::string &id) const
+    {
+        return json::parse(runCommand({"passes", m_book, "--instrument", id, "--json"}).out)["passes"];
+    }
+    std::string idOf(const std::string &name) const
+    {
+        for (const json &one : instruments())
+            if (one["name"] == name)
+                return std::to_string(one["id"].get<int>());
+        return "none";
+    }
+    /// Refused, with nothing on standard output and something that says why.
+    static void expectRefused(const std::vector<std::string> &call, const std::string &says)
+    {
+        const auto ran = runCommand(call);
+        EXPECT_EQ(ran.status, 2) << call.front();
+        EXPECT_EQ(ran.out, "");
+        EXPECT_NE(ran.err.find(says), std::string::npos) << ran.err;
+    }
+
+    ScratchFolder m_folder;
+    std::string m_book;
+};
+
+TEST_F(LogbookCommands, DemoLeavesOneFile)
+{
+    EXPECT_EQ(m_folder.names().size(), 1u);
+}
+
+TEST_F(LogbookCommands, DemoOverwritesOnlyWhenForced)
+{
+    expectRefused({"demo", m_book}, "--force");
+    EXPECT_EQ(runCommand({"demo", m_book, "--force"}).status, 0);
+    EXPECT_EQ(instruments().size(), 7u);
+}
+
+TEST_F(LogbookCommands, InstrumentsAreListedInBothForms)
+{
+    const auto all = instruments();
+    ASSERT_GE(all.size(), 6u);
+    EXPECT_EQ(all[0]["action"], "vertical");
+    EXPECT_EQ(all[0]["first_note"], 1);
+    EXPECT_EQ(all[0]["last_note"], 88);
+    EXPECT_EQ(all[0]["state"], "signed-off");
+    const auto text = runCommand({"instruments", m_book}).out;
+    for (const json &one : all)
+        EXPECT_NE(text.find(one["name"].get<std::string>()), std::string::npos);
+}
+
+TEST_F(LogbookCommands, PassesCountTheirReadings)
+{
+    const auto all = passes(idOf("Quillerby 131"));
+    ASSERT_EQ(all.size(), 4u);
+    EXPECT_EQ(all[0]["purpose"], "as-found");
+    EXPECT_EQ(all[0]["began"], "2026-02-02T09:10:00Z");
+    EXPECT_EQ(all[0]["readings"], 87 * 6 - 2);
+}
+
+TEST_F(LogbookCommands, ImportMakesAPassOfWhatAFileHolds)
+{
+    const auto id = idOf("Zirrow 188");
+    const auto ran = runCommand({"import", m_book, "--instrument", id, "--purpose", "recheck",
+                                 sampleData("readings/zirrow-188-as-left.csv"), "--json"});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    const auto answer = json::parse(ran.out);
+    EXPECT_EQ(answer["format"], "hammerline-import");
+    EXPECT_EQ(answer["readings"], 88 * 6 - 1);
+    const auto newest = passes(id).at(2);
+    EXPECT_EQ(newest["id"], answer["pass"]);
+    EXPECT_EQ(newest["purpose"], "recheck");
+    EXPECT_EQ(newest["readings"], answer["readings"]);
+}
+
+TEST_F(LogbookCommands, ImportTakesTheCompassAndTheActionOfTheInstrument)
+{
+    const auto grand = idOf("Hethlyn 275 with extended bass");
+    EXPECT_EQ(runCommand({"import", m_book, "--instrument", grand, "--purpose", "recheck",
+                          sampleData("readings/hethlyn-275-with-extended-bass-as-left.csv")})
+                  .status,
+              0);
+    const auto upright = idOf("Ondelmark 108");
+    expectRefused({"import", m_book, "--instrument", upright, "--purpose", "recheck",
+                   m_folder.write("low.csv", "note,blow\n-8,47\n")},
+                  ":2: ");
+    expectRefused({"import", m_book, "--instrument", upright, "--purpose", "recheck",
+                   m_folder.write("drop.csv", "note,drop\nA0,1\n")},
+                  ":1: ");
+    const auto fine = m_folder.write("fine.csv", "note,blow\nA0,47\n");
+    expectRefused({"import", m_book, "--instrument", upright, "--purpose", "recheck", fine, "--action", "grand"},
+                  "--action");
+    expectRefused({"import", m_book, "--instrument", upright, "--purpose", "recheck", fine, "--last", "A7"}, "--last");
+}
+
+TEST_F(LogbookCommands, ARefusedImportLeavesNoPass)
+{
+    const auto id = idOf("Ondelmark 108");
+    const auto count = passes(id).size();
+    expectRefused(
+        {"import", m_book, "--instrument", id, "--purpose", "recheck", sampleData("broken/broken-three-faults.csv")},
+        "broken-three-faults.csv:8: ");
+    expectRefused(
+        {"import", m_book, "--instrument", id, "--purpose", "later", sampleData("readings/ondelmark-108-as-left.csv")},
+        "--purpose");
+    EXPECT_EQ(passes(id).size(), count);
+}
+
+TEST_F(LogbookCommands, ExportWritesTheNewestPassExactlyAndImportReadsItBack)
+{
+    const auto id = idOf("Tamsel & Rook 118");
+    const auto out = m_folder.file("out.csv");
+    ASSERT_EQ(runCommand({"export", m_book, "--instrument", id, "--to", out}).status, 0);
+    EXPECT_TRUE(fileText(out).starts_with("note,quantity,value,unit,take,remark"));
+    ASSERT_EQ(runCommand({"import", m_book, "--instrument", id, "--purpose", "as-left", out}).status, 0);
+    const auto again = m_folder.file("again.csv");
+    ASSERT_EQ(runCommand({"export", m_book, "--instrument", id, "--to", again}).status, 0);
+    EXPECT_EQ(fileText(again), fileText(out));
+}
+
+TEST_F(LogbookCommands, ExportOfANamedPassKeepsASixtyFourth)
+{
+    const auto id = idOf("Tamsel & Rook 118");
+    const auto pass = std::to_string(passes(id).at(0)["id"].get<int>());
+    const auto out = m_folder.file("out.csv");
+    ASSERT_EQ(runCommand({"export", m_book, "--instrument", id, "--pass", pass, "--to", out}).status, 0);
+    EXPECT_NE(fileText(out).find("lost_motion,0.396875,mm,1,"), std::string::npos);
+}
+
+TEST_F(LogbookCommands, ExportOverwritesOnlyWhenForced)
+{
+    const auto id = idOf("Zirrow 188");
+    const auto out = m_folder.write("out.csv", "mine");
+    expectRefused({"export", m_book, "--instrument", id, "--to", out}, out);
+    EXPECT_EQ(fileText(out), "mine");
+    EXPECT_EQ(runCommand({"export", m_book, "--instrument", id, "--to", out, "--force"}).status, 0);
+    EXPECT_NE(fileText(out), "mine");
+}
+
+TEST_F(LogbookCommands, ExportRefusesAPassOfAnotherInstrument)
+{
+    const auto other = std::to_string(passes(idOf("Zirrow 188")).at(0)["id"].get<int>());
+    expectRefused(
+        {"export", m_book, "--instrument", idOf("Quillerby 131"), "--pass", other, "--to", m_folder.file("o.csv")},
+        "--pass");
+}
+
+TEST_F(LogbookCommands, ReviewPutsTheWorstFirstAndThoseWithoutHalfWidthsLast)
+{
+    const auto ran = runCommand({"review", m_book, "--json"});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    const auto items = json::parse(ran.out)["items"];
+    ASSERT_FALSE(items.empty());
+    double before = 1e9;
+    for (const json &item : items) {
+        const double now = item.value("half_widths", -1.0);
+        EXPECT_LE(now, before);
+        before = now;
+    }
+}
+
+TEST_F(LogbookCommands, ReviewLeavesDeliveredInstrumentsAlone)
+{
+    const auto delivered = std::stoi(idOf("Ondelmark 108"));
+    for (const json &item : json::parse(runCommand({"review", m_book, "--json"}).out)["items"])
+        EXPECT_NE(item["instrument"], delivered);
+    EXPECT_NE(runCommand({"review", m_book}).out.find("Zirrow 188"), std::string::npos);
+}
+
+TEST_F(LogbookCommands, AnInstrumentThatIsNotThereIsRefused)
+{
+    for (const std::string &id : {"99", "0", "-1", "one", "", "1x"}) {
+        expectRefused({"passes", m_book, "--instrument", id}, "instrument");
+        expectRefused({"export", m_book, "--instrument", id, "--to", m_folder.file("o.csv")}, "instrument");
+    }
+}
+
+TEST_F(LogbookCommands, WhatIsNoLogbookIsRefusedAndNotMade)
+{
+    const auto nothing = m_folder.file("none.hammerline");
+    const auto text = m_folder.write("text.hammerline", "a letter, not a logbook");
+    for (const std::string &book : {nothing, text})
+        for (const std::vector<std::string> &call : std::vector<std::vector<std::string>>{
+                 {"instruments", book},
+                 {"passes", book, "--instrument", "1"},
+                 {"review", book},
+                 {"export", book, "--instrument", "1", "--to", m_folder.file("o.csv")},
+                 {"import", book, "--instrument", "1", "--purpose", "as-left",
+                  sampleData("readings/ondelmark-108-as-left.csv")}}) {
+            const auto ran = runCommand(call);
+            EXPECT_EQ(ran.status, 2) << call.front();
+            EXPECT_EQ(ran.out, "");
+            EXPECT_NE(ran.err, "");
+        }
+    EXPECT_EQ(m_folder.names().size(), 2u);
+    EXPECT_EQ(fileText(text), "a letter, not a logbook");
+}
+
+} // namespace
+} // namespace hammerline
