@@ -25,15 +25,6 @@ outcome::Outcome<std::optional<catalogue::ActionKind>> agreedAction(const std::o
     return std::optional(*action);
 }
 
-outcome::Outcome<units::Unit> lengthUnit(const std::optional<std::string> &given)
-{
-    if (!given || *given == "mm")
-        return units::Unit::Millimetre;
-    if (*given == "in")
-        return units::Unit::Inch;
-    return outcome::Fault{.problem = "--unit: \"" + *given + "\" is not known here; write mm or in"};
-}
-
 outcome::Outcome<keyboard::Note> noteOr(const std::string &option, const std::optional<std::string> &given,
                                         int otherwise)
 {
@@ -44,6 +35,15 @@ outcome::Outcome<keyboard::Note> noteOr(const std::string &option, const std::op
 }
 
 } // namespace
+
+outcome::Outcome<units::Unit> parseLengthUnit(const std::optional<std::string> &given)
+{
+    if (!given || *given == "mm")
+        return units::Unit::Millimetre;
+    if (*given == "in")
+        return units::Unit::Inch;
+    return outcome::Fault{.problem = "--unit: \"" + *given + "\" is not known here; write mm or in"};
+}
 
 void ReadingInput::declare(Options &options)
 {
@@ -57,7 +57,7 @@ outcome::Outcome<exchange::CsvReadingOptions>
 ReadingInput::csvOptions(std::optional<catalogue::ActionKind> action) const
 {
     const auto agreed = agreedAction(m_action, action);
-    const auto unit = lengthUnit(m_unit);
+    const auto unit = parseLengthUnit(m_unit);
     const auto first = noteOr("first", m_first, 1);
     const auto last = noteOr("last", m_last, 88);
     std::vector<outcome::Fault> faults;

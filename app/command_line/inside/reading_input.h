@@ -30,6 +30,9 @@ private:
     std::optional<std::string> m_last;
 };
 
+/// --unit: mm where it is not given.
+[[nodiscard]] outcome::Outcome<units::Unit> parseLengthUnit(const std::optional<std::string> &given);
+
 /// Opens and reads `file` with `options` (whose own file name is replaced).
 [[nodiscard]] outcome::Outcome<std::vector<readings::Reading>> readReadingsFile(const std::string &file,
                                                                                 exchange::CsvReadingOptions options);
