@@ -10,6 +10,8 @@ namespace hammerline::command_line {
 
 [[nodiscard]] std::unique_ptr<Command> makeCheckCommand();
 [[nodiscard]] std::unique_ptr<Command> makeCompareCommand();
+[[nodiscard]] std::unique_ptr<Command> makeGaugeStudyCommand();
+[[nodiscard]] std::unique_ptr<Command> makeSpotCheckCommand();
 [[nodiscard]] std::unique_ptr<Command> makeTolerancesCommand();
 [[nodiscard]] std::unique_ptr<Command> makeSetupsCommand();
 [[nodiscard]] std::unique_ptr<Command> makeDemoCommand();
