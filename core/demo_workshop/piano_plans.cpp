@@ -52,23 +52,23 @@ PianoPlan fullUpright()
     plan.gaps = {{Note(3), {}}, {Note(71), {Quantity::LetOff, Quantity::Checking}}};
     plan.heard = {{Note(40), "double strikes on a slow stroke"}, {Note(52), "returns sluggishly in damp weather"}};
     plan.passes = {{.purpose = Purpose::AsFound,
-                    .began = "2026-02-02T09:10:00Z",
+                    .began = "2024-02-02T09:10:00Z",
                     .person = ada,
                     .climate = {18.5, 62.0},
                     .remark = "Stood in a cold hall until yesterday."},
                    {.purpose = Purpose::Setting,
-                    .began = "2026-02-05T08:30:00Z",
+                    .began = "2024-02-05T08:30:00Z",
                     .person = ada,
                     .climate = {20.0, 48.0},
                     .quantities = {Quantity::Blow, Quantity::LetOff},
                     .spread = 0.3},
                    {.purpose = Purpose::AsLeft,
-                    .began = "2026-02-09T13:05:00Z",
+                    .began = "2024-02-09T13:05:00Z",
                     .person = ada,
                     .climate = {20.5, 46.0},
                     .spread = 0.27},
                    {.purpose = Purpose::Recheck,
-                    .began = "2026-08-17T10:00:00Z",
+                    .began = "2024-08-17T10:00:00Z",
                     .person = ben,
                     .climate = {24.0, 58.0},
                     .remark = "Half a year on; nothing was turned before measuring."}};
@@ -100,13 +100,13 @@ PianoPlan studioUpright()
     plan.wear = 0.7;
     plan.gaps = {{Note(88), {Quantity::Checking}}};
     plan.passes = {{.purpose = Purpose::AsFound,
-                    .began = "2026-03-03T09:00:00Z",
+                    .began = "2024-03-03T09:00:00Z",
                     .person = ben,
                     .climate = {19.0, 51.0},
                     .writing = Writing::SixtyFourthsOfInch,
                     .remark = "Read off a steel rule to the nearest 1/64 in."},
                    {.purpose = Purpose::AsLeft,
-                    .began = "2026-03-06T09:20:00Z",
+                    .began = "2024-03-06T09:20:00Z",
                     .person = ben,
                     .climate = {19.5, 49.0},
                     .writing = Writing::ThousandthsOfInch,
@@ -138,13 +138,13 @@ PianoPlan shortCompass()
     plan.gaps = {{Note(1), {}}, {Note(17), {}}, {Note(18), {}}, {Note(64), {}}, {Note(85), {Quantity::Checking}}};
     plan.heard = {{Note(33), "blocks against the string at the end of a slow stroke"}, {Note(47), "clicks"}};
     plan.passes = {{.purpose = Purpose::AsFound,
-                    .began = "2026-03-10T14:00:00Z",
+                    .began = "2024-03-10T14:00:00Z",
                     .person = cleo,
                     .climate = {17.0, 55.0},
                     .writing = Writing::TenthsOfMillimetre,
                     .remark = "Notes 1, 17, 18 and 64 have no hammer."},
                    {.purpose = Purpose::Setting,
-                    .began = "2026-03-17T09:00:00Z",
+                    .began = "2024-03-17T09:00:00Z",
                     .person = cleo,
                     .climate = {18.5, 50.0},
                     .writing = Writing::TenthsOfMillimetre,
@@ -176,14 +176,14 @@ PianoPlan console()
     plan.setId = "console";
     plan.wear = 0.8;
     plan.passes = {
-        {.purpose = Purpose::AsFound, .began = "2025-09-15T08:45:00Z", .person = ada, .climate = {21.0, 57.0}},
+        {.purpose = Purpose::AsFound, .began = "2023-09-15T08:45:00Z", .person = ada, .climate = {21.0, 57.0}},
         {.purpose = Purpose::AsLeft,
-         .began = "2025-09-18T15:30:00Z",
+         .began = "2023-09-18T15:30:00Z",
          .person = ada,
          .climate = {21.0, 55.0},
          .spread = 0.24},
         {.purpose = Purpose::Recheck,
-         .began = "2026-03-20T11:00:00Z",
+         .began = "2024-03-20T11:00:00Z",
          .person = ada,
          .climate = {20.0, 39.0},
          .remark = "After a heated winter."}};
@@ -218,9 +218,9 @@ PianoPlan parlourGrand()
     plan.gaps = {{Note(60), {Quantity::Drop}}};
     plan.heard = {{Note(28), "bobbles"}, {Note(66), "double strikes"}};
     plan.passes = {
-        {.purpose = Purpose::AsFound, .began = "2026-03-12T09:30:00Z", .person = cleo, .climate = {20.0, 44.0}},
+        {.purpose = Purpose::AsFound, .began = "2024-03-12T09:30:00Z", .person = cleo, .climate = {20.0, 44.0}},
         {.purpose = Purpose::AsLeft,
-         .began = "2026-03-24T16:10:00Z",
+         .began = "2024-03-24T16:10:00Z",
          .person = ben,
          .climate = {20.0, 47.0},
          .spread = 0.38,
@@ -256,12 +256,12 @@ PianoPlan extendedGrand()
     plan.alsoReadBy = "grand-touch-weight";
     plan.wear = 0.5;
     plan.passes = {{.purpose = Purpose::AsFound,
-                    .began = "2026-03-25T07:30:00Z",
+                    .began = "2024-03-25T07:30:00Z",
                     .person = ada,
                     .climate = {20.5, 45.0},
                     .writing = Writing::TwentiethsOfMillimetre},
                    {.purpose = Purpose::AsLeft,
-                    .began = "2026-03-27T07:15:00Z",
+                    .began = "2024-03-27T07:15:00Z",
                     .person = ada,
                     .climate = {20.5, 45.0},
                     .takes = 3,
@@ -290,7 +290,7 @@ PianoPlan babyGrand()
     plan.wear = 1.0;
     plan.gaps = {{Note(44), {Quantity::Blow}}};
     plan.passes = {{.purpose = Purpose::AsFound,
-                    .began = "2026-03-30T10:40:00Z",
+                    .began = "2024-03-30T10:40:00Z",
                     .person = ben,
                     .climate = {19.0, 52.0},
                     .writing = Writing::TenthsOfMillimetre,

@@ -57,7 +57,7 @@ TEST(Setups, AFileIsCheckedAndPrinted)
 
 TEST(TolerancesAndSetups, AnUnknownNameIsRefused)
 {
-    for (const std::string &command : {"tolerances", "setups"}) {
+    for (const char *command : {"tolerances", "setups"}) {
         const auto ran = runCommand({command, "no-such-one"});
         EXPECT_EQ(ran.status, 2);
         EXPECT_EQ(ran.out, "");
