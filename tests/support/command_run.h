@@ -27,7 +27,7 @@ inline CommandRun runCommand(const std::vector<std::string> &arguments)
         std::string digits = std::to_string(++count);
         return std::string(32 - digits.size(), '0') + digits;
     };
-    const auto now = [] { return readings::parseRfc3339("2026-03-02T09:10:00Z").value(); };
+    const auto now = [] { return readings::parseRfc3339("2026-11-02T09:10:00Z").value(); };
     const int status = command_line::run(
         arguments,
         {.out = out, .err = err, .now = now, .newUid = uid, .person = "Ada Sample", .programVersion = "9.8.7"});

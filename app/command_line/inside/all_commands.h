@@ -9,6 +9,8 @@
 namespace hammerline::command_line {
 
 [[nodiscard]] std::unique_ptr<Command> makeCheckCommand();
+[[nodiscard]] std::unique_ptr<Command> makePlanCommand();
+[[nodiscard]] std::unique_ptr<Command> makeFitCommand();
 [[nodiscard]] std::unique_ptr<Command> makeCompareCommand();
 [[nodiscard]] std::unique_ptr<Command> makeGaugeStudyCommand();
 [[nodiscard]] std::unique_ptr<Command> makeSpotCheckCommand();

@@ -10,8 +10,9 @@ namespace {
 using test_support::linesOf;
 using test_support::runCommand;
 
-const std::vector<std::string> commands{"check",  "compare",     "tolerances", "setups", "demo",
-                                        "import", "instruments", "passes",     "export", "review"};
+const std::vector<std::string> commands{"check",       "plan",       "fit",    "compare", "gauge-study",
+                                        "spot-check",  "tolerances", "setups", "demo",    "import",
+                                        "instruments", "passes",     "export", "review"};
 
 TEST(CommandLine, HelpNamesEveryCommand)
 {
