@@ -1,5 +1,5 @@
 #pragma once
-// A chart in a window: choose a question, point at a mark to hear its note, click it to go there.
+// A chart in a window: point at a mark to hear its note, click it to go there. The question is part of the data.
 
 #include "charts/charts.h"
 
@@ -10,6 +10,8 @@
 class QChartView;
 
 namespace hammerline::charts {
+
+class ChartLayer;
 
 class ChartPane : public QWidget {
     Q_OBJECT
@@ -34,7 +36,8 @@ private:
     void rebuild();
     ChartData m_data;
     std::optional<keyboard::Note> m_selected{};
-    QChartView *m_view; ///< owned by Qt
+    QChartView *m_view;            ///< a child widget
+    ChartLayer *m_layer = nullptr; ///< of the chart shown
 };
 
 } // namespace hammerline::charts

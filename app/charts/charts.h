@@ -5,6 +5,7 @@
 
 #include "catalogue/catalogue.h"
 #include "keyboard/keyboard.h"
+#include "outcome/outcome.h"
 #include "tolerance/judge.h"
 #include "wording/number_form.h"
 #include "wording/palette.h"
@@ -38,8 +39,10 @@ struct ChartData {
     QString subject{};    ///< name of the instrument, for the title of an exported chart; may be empty
 };
 
-/// "How far is let-off from its limits along the keyboard?"
+/// The question: "Where along the keyboard is let-off outside its limits?"
 [[nodiscard]] QString titleOf(const ChartData &data);
+/// The answer in figures: "3 of 88 notes out: 2 too large, 1 too small; 2 not read."
+[[nodiscard]] QString answerOf(const ChartData &data);
 
 /// The figures behind the chart: `note,name,quantity,unit,value,low,target,high,status,before` in exact mm or g, '.' as
 /// the mark, LF, a header line; notes rising. Cells without a value are empty.

@@ -1,0 +1,48 @@
+#include "charts/inside/bar_layer.h"
+
+#include "charts/inside/chart_marks.h"
+
+#include <QPainter>
+#include <QPolygonF>
+
+namespace hammerline::charts {
+
+BarLayer::BarLayer(QChart &chart, QAbstractSeries &series, const ChartLook &look, std::vector<LegendEntry> legend,
+                   std::vector<Bar> bars, bool withBefore)
+    : ChartLayer(chart, series, look, std::move(legend)), m_bars(std::move(bars)), m_withBefore(withBefore)
+{
+    setAcceptedMouseButtons(Qt::NoButton);
+}
+
+void BarLayer::paintBar(QPainter &painter, const Bar &bar) const
+{
+    int below = 0;
+    for (const auto &[kind, count] : bar.now) {
+        const QRectF area(at(bar.from, below + count), at(bar.to, below));
+        const double gap = look().line();
+        drawFill(painter, kind, area.adjusted(gap, 0, -gap, 0), look().line(), look().palette);
+        below += count;
+    }
+}
+
+void BarLayer::paintBefore(QPainter &painter) const
+{
+    QPolygonF outline;
+    outline << at(m_bars.front().from, 0);
+    for (const Bar &bar : m_bars)
+        outline << at(bar.from, bar.before) << at(bar.to, bar.before);
+    outline << at(m_bars.back().to, 0);
+    painter.setPen(QPen(look().palette.ink, look().line() * 2, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawPolyline(outline);
+}
+
+void BarLayer::paintContent(QPainter &painter)
+{
+    for (const Bar &bar : m_bars)
+        paintBar(painter, bar);
+    if (m_withBefore && !m_bars.empty())
+        paintBefore(painter);
+}
+
+} // namespace hammerline::charts
