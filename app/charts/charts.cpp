@@ -6,6 +6,7 @@
 #include <QChart>
 #include <QCoreApplication>
 #include <QGraphicsScene>
+#include <QPainter>
 
 #include <algorithm>
 
@@ -75,7 +76,7 @@ QString answerOf(const ChartData &data)
         return QCoreApplication::translate("charts", "Nothing read yet");
     QString answer = tally.judged > 0
                          ? judgedAnswer(tally)
-                         : QCoreApplication::translate("charts", "%1 notes read, none judged").arg(tally.read);
+                         : QCoreApplication::translate("charts", "Notes read: %1, none judged").arg(tally.read);
     if (tally.missing > 0)
         answer += QCoreApplication::translate("charts", "; %1 not read").arg(tally.missing);
     return answer;
@@ -84,6 +85,7 @@ QString answerOf(const ChartData &data)
 void renderChart(QPainter &painter, const QRectF &rect, const ChartData &data, const wording::Palette &palette,
                  int pixelSize)
 {
+    painter.fillRect(rect, palette.paper); // Qt Charts leaves a rim
     MadeChart made = makeChart(data, {palette, pixelSize});
     QGraphicsScene scene;
     QChart *chart = made.chart.release();

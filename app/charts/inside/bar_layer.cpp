@@ -8,8 +8,11 @@
 namespace hammerline::charts {
 
 BarLayer::BarLayer(QChart &chart, QAbstractSeries &series, const ChartLook &look, std::vector<LegendEntry> legend,
-                   std::vector<Bar> bars, bool withBefore)
-    : ChartLayer(chart, series, look, std::move(legend)), m_bars(std::move(bars)), m_withBefore(withBefore)
+                   std::vector<Bar> bars, bool withBefore, std::vector<double> edges)
+    : ChartLayer(chart, series, look, std::move(legend)),
+      m_bars(std::move(bars)),
+      m_withBefore(withBefore),
+      m_edges(std::move(edges))
 {
     setAcceptedMouseButtons(Qt::NoButton);
 }
@@ -37,12 +40,22 @@ void BarLayer::paintBefore(QPainter &painter) const
     painter.drawPolyline(outline);
 }
 
+void BarLayer::paintEdges(QPainter &painter) const
+{
+    painter.setPen(QPen(look().palette.ink, look().line(), Qt::DashLine));
+    for (const double edge : m_edges) {
+        const double x = at(edge, 0).x();
+        painter.drawLine(QPointF(x, plotArea().top()), QPointF(x, plotArea().bottom()));
+    }
+}
+
 void BarLayer::paintContent(QPainter &painter)
 {
     for (const Bar &bar : m_bars)
         paintBar(painter, bar);
     if (m_withBefore && !m_bars.empty())
         paintBefore(painter);
+    paintEdges(painter);
 }
 
 } // namespace hammerline::charts

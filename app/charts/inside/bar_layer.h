@@ -18,7 +18,7 @@ class BarLayer : public ChartLayer {
     Q_OBJECT
 public:
     BarLayer(QChart &chart, QAbstractSeries &series, const ChartLook &look, std::vector<LegendEntry> legend,
-             std::vector<Bar> bars, bool withBefore);
+             std::vector<Bar> bars, bool withBefore, std::vector<double> edges);
 
 protected:
     void paintContent(QPainter &painter) override;
@@ -26,8 +26,10 @@ protected:
 private:
     void paintBar(QPainter &painter, const Bar &bar) const;
     void paintBefore(QPainter &painter) const;
+    void paintEdges(QPainter &painter) const;
     std::vector<Bar> m_bars;
     bool m_withBefore;
+    std::vector<double> m_edges; ///< limits, drawn over the bars
 };
 
 } // namespace hammerline::charts

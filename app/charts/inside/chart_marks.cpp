@@ -14,6 +14,12 @@ void fill(QPainter &painter, const QPolygonF &shape, const QColor &colour)
     painter.drawPolygon(shape);
 }
 
+/// Half way, opaque: paper of the archival kind knows no transparency.
+QColor between(const QColor &a, const QColor &b)
+{
+    return QColor((a.red() + b.red()) / 2, (a.green() + b.green()) / 2, (a.blue() + b.blue()) / 2);
+}
+
 /// `up` 1: tip above.
 QPolygonF triangle(QPointF centre, double size, double up)
 {
@@ -94,14 +100,16 @@ void drawRing(QPainter &painter, QPointF centre, double size, const wording::Pal
 void drawFill(QPainter &painter, Kind kind, const QRectF &area, double line, const wording::Palette &palette)
 {
     const QColor colour = colourOf(kind, palette);
-    painter.fillRect(area, kind == Kind::Within ? colour : palette.paper);
+    painter.fillRect(area, kind == Kind::Within ? between(colour, palette.paper) : palette.paper);
     if (kind == Kind::TooLarge || kind == Kind::Doubt)
         hatch(painter, area, 1, line, colour);
     if (kind == Kind::TooSmall || kind == Kind::Doubt)
         hatch(painter, area, -1, line, colour);
+    painter.setRenderHint(QPainter::Antialiasing, false); // a bar has crisp edges
     painter.setPen(QPen(colour, line));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(area);
+    painter.setRenderHint(QPainter::Antialiasing, true);
 }
 
 } // namespace hammerline::charts

@@ -70,7 +70,8 @@ NiceRange valueRange(const std::vector<Plotted> &points, const std::vector<Ladde
     if (!shown.any())
         return niceRange(0, 1, yTicks);
     const double air = (shown.high - shown.low) * 0.08; // room for section names and for marks at the edge
-    return niceRange(shown.low - air, shown.high + air, yTicks);
+    const double lowest = shown.low >= 0 ? std::max(shown.low - air, 0.0) : shown.low - air; // no distance is below 0
+    return niceRange(lowest, shown.high + air, yTicks);
 }
 
 class KeyboardChart {

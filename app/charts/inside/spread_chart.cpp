@@ -22,7 +22,8 @@ namespace hammerline::charts {
 
 namespace {
 
-constexpr int wantedBars = 20;
+constexpr int barsPerTick = 5;
+constexpr double mostBands = 3; ///< a reading further off than this many bands falls into the last bar
 constexpr int xTicks = 8;
 constexpr int yTicks = 5;
 
@@ -31,6 +32,9 @@ struct CommonBand {
     double low = std::numeric_limits<double>::lowest();
     double high = std::numeric_limits<double>::max();
     bool bounded = false;
+    [[nodiscard]] bool hasLow() const { return low > std::numeric_limits<double>::lowest(); }
+    [[nodiscard]] bool hasHigh() const { return high < std::numeric_limits<double>::max(); }
+    [[nodiscard]] bool closed() const { return hasLow() && hasHigh() && low < high; }
 };
 
 CommonBand commonBand(const std::vector<Ladder> &ladders)
@@ -59,7 +63,7 @@ public:
         m_x = addAxis(chart, Qt::AlignBottom, xTitle, look);
         m_y = addAxis(chart, Qt::AlignLeft, QCoreApplication::translate("charts", "Notes"), look);
         apply(m_range, *m_x);
-        m_counts = niceRange(0, std::max(highest(), 1), yTicks);
+        m_counts = niceRange(0, std::max(highest(), 1) * 1.05, yTicks);
         m_counts.step = std::max(m_counts.step, 1.0);
         m_counts.to = std::ceil(m_counts.to);
         m_counts.decimals = 0;
@@ -71,7 +75,7 @@ public:
         if (m_judged && m_band.bounded)
             addField();
         QLineSeries &target = addLine(m_judged ? QList<QPointF>{{0, 0}, {0, m_counts.to}} : QList<QPointF>{});
-        return new BarLayer(m_chart, target, m_look, legend(), m_bars, m_data.before.has_value());
+        return new BarLayer(m_chart, target, m_look, legend(), m_bars, m_data.before.has_value(), edges());
     }
 
 private:
@@ -81,6 +85,16 @@ private:
         if (!value || (m_judged && !point.target))
             return std::nullopt;
         return *value - (m_judged ? *point.target : 0);
+    }
+
+    [[nodiscard]] std::vector<double> edges() const
+    {
+        std::vector<double> found;
+        if (m_judged && m_band.hasLow())
+            found.push_back(m_band.low);
+        if (m_judged && m_band.hasHigh())
+            found.push_back(m_band.high);
+        return found;
     }
 
     [[nodiscard]] NiceRange wholeRange() const
@@ -95,17 +109,20 @@ private:
             for (const auto &value : {distance(point.now, point), distance(point.before, point)})
                 if (value)
                     take(*value);
-        if (m_judged && m_band.low > std::numeric_limits<double>::lowest())
-            take(m_band.low * 1.1);
-        if (m_judged && m_band.high < std::numeric_limits<double>::max())
-            take(m_band.high * 1.1);
+        if (m_judged && m_band.closed()) {
+            const double most = mostBands * (m_band.high - m_band.low);
+            low = std::max(low, m_band.low - most);
+            high = std::min(high, m_band.high + most);
+        }
+        for (const double edge : edges())
+            take(edge * 1.1);
         return low <= high ? niceRange(low, high, xTicks) : niceRange(0, 1, xTicks);
     }
 
     void makeBars()
     {
         m_range = wholeRange();
-        const double width = niceRange(m_range.from, m_range.to, wantedBars).step;
+        const double width = m_range.step / barsPerTick;
         const int count = std::max(1, static_cast<int>(std::lround((m_range.to - m_range.from) / width)));
         for (int i = 0; i < count; ++i)
             m_bars.push_back({.from = m_range.from + i * width, .to = m_range.from + (i + 1) * width});
