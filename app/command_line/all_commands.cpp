@@ -8,7 +8,7 @@ std::vector<std::unique_ptr<Command>> allCommands()
     for (const auto make :
          {makeCheckCommand, makePlanCommand, makeFitCommand, makeCompareCommand, makeGaugeStudyCommand,
           makeSpotCheckCommand, makeTolerancesCommand, makeSetupsCommand, makeDemoCommand, makeImportCommand,
-          makeInstrumentsCommand, makePassesCommand, makeExportCommand, makeReviewCommand})
+          makeInstrumentsCommand, makePassesCommand, makeExportCommand, makeReviewCommand, makeRecordCommand})
         commands.push_back(make());
     return commands;
 }

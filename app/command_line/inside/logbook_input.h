@@ -27,7 +27,7 @@ namespace hammerline::command_line {
 [[nodiscard]] outcome::Outcome<std::optional<tolerance::ToleranceSet>>
 chosenSet(const instrument::Instrument &instrument);
 
-/// Opens for reading alone: nothing on the disk changes.
+/// Opens for reading alone: the logbook is not changed (SQLite may leave its empty log beside it).
 [[nodiscard]] logbook::Logbook openToRead(const std::string &path);
 
 } // namespace hammerline::command_line

@@ -12,7 +12,7 @@ using test_support::runCommand;
 
 const std::vector<std::string> commands{"check",       "plan",       "fit",    "compare", "gauge-study",
                                         "spot-check",  "tolerances", "setups", "demo",    "import",
-                                        "instruments", "passes",     "export", "review"};
+                                        "instruments", "passes",     "export", "review",  "record"};
 
 TEST(CommandLine, HelpNamesEveryCommand)
 {

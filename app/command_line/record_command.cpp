@@ -1,0 +1,121 @@
+// hammerline record: the regulation record of an instrument as a PDF. The one command that paints: it starts Qt's
+// application object on the offscreen platform, so that it needs no display either.
+
+#include "command_line/inside/all_commands.h"
+#include "command_line/inside/logbook_input.h"
+#include "command_line/inside/plain_table.h"
+
+#include "exchange/exchange.h"
+#include "record_pdf/record_pdf.h"
+#include "sale_record/sale_record.h"
+
+#include <QApplication>
+
+namespace hammerline::command_line {
+namespace {
+
+/// An application object for as long as the painting lasts, unless the process has one.
+class Painting {
+public:
+    Painting()
+    {
+        if (QCoreApplication::instance() != nullptr)
+            return;
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        m_application = std::make_unique<QApplication>(m_count, m_arguments);
+    }
+
+private:
+    char m_name[11] = "hammerline";
+    char *m_arguments[2] = {m_name, nullptr};
+    int m_count = 1;
+    std::unique_ptr<QApplication> m_application;
+};
+
+outcome::Outcome<record_pdf::Paper> parsePaper(const std::optional<std::string> &text)
+{
+    if (!text || *text == "a4")
+        return record_pdf::Paper::A4;
+    if (*text == "letter")
+        return record_pdf::Paper::Letter;
+    return outcome::Fault{.problem = "--paper: \"" + *text + "\" is not known here; write a4 or letter"};
+}
+
+outcome::Outcome<sale_record::RecordInput>
+gather(const logbook::Logbook &book, const instrument::Instrument &instrument, const Surroundings &surroundings)
+{
+    auto set = chosenSet(instrument);
+    if (!set)
+        return set.faults();
+    if (!set.value())
+        return outcome::Fault{.file = book.path(),
+                              .problem =
+                                  "no tolerance set is chosen for \"" + instrument.name + "\"; choose one first"};
+    sale_record::RecordInput input{.instrument = instrument,
+                                   .set = *std::move(set).value(),
+                                   .issued = surroundings.now(),
+                                   .issuedBy = surroundings.person,
+                                   .programVersion = surroundings.programVersion};
+    for (const readings::Pass &pass : book.passes(instrument.id))
+        input.passes.emplace_back(pass, book.readings(pass.id));
+    return input;
+}
+
+class RecordCommand : public Command {
+public:
+    std::string name() const override { return "record"; }
+    std::string summary() const override { return "make the regulation record of an instrument as a PDF"; }
+
+    void declare(Options &options) override
+    {
+        options.positional("LOGBOOK", "The logbook", m_logbook);
+        options.value("instrument", "ID", "Number of the instrument, see hammerline instruments", m_instrument);
+        options.value("to", "FILE.pdf", "The file to write", m_to);
+        options.value("paper", "a4|letter", "Size of the pages (a4)", m_paper);
+        options.flag("force", "Overwrite a file that is there", m_force);
+    }
+
+    outcome::Outcome<Answer> answer(const Surroundings &surroundings) override
+    {
+        const auto paper = parsePaper(m_paper);
+        if (!paper)
+            return paper.faults();
+        const auto book = openToRead(m_logbook);
+        const auto instrument = findInstrument(book, m_instrument);
+        if (!instrument)
+            return instrument.faults();
+        const auto input = gather(book, instrument.value(), surroundings);
+        if (!input)
+            return input.faults();
+        const auto record = sale_record::assemble(input.value());
+        return record ? write(record.value(), paper.value()) : record.faults();
+    }
+
+private:
+    outcome::Outcome<Answer> write(const sale_record::SaleRecord &record, record_pdf::Paper paper) const
+    {
+        const Painting painting;
+        const QByteArray pdf = record_pdf::makeRecordPdf(record, {.paper = paper});
+        const auto written = exchange::writeFile(m_to, {pdf.constData(), static_cast<std::size_t>(pdf.size())},
+                                                 m_force ? exchange::Overwrite::Yes : exchange::Overwrite::No);
+        if (!written)
+            return written.faults();
+        return Answer{.text = "The record of " + withoutControls(record.instrument.name) + " is in " +
+                              withoutControls(m_to) + ".\n"};
+    }
+
+    std::string m_logbook;
+    std::string m_instrument;
+    std::string m_to;
+    std::optional<std::string> m_paper;
+    bool m_force = false;
+};
+
+} // namespace
+
+std::unique_ptr<Command> makeRecordCommand()
+{
+    return std::make_unique<RecordCommand>();
+}
+
+} // namespace hammerline::command_line

@@ -1,0 +1,76 @@
+// record, called as a script would: no display, no application object before.
+
+#include "support/command_run.h"
+
+#include "demo_workshop/demo_workshop.h"
+#include "logbook/logbook.h"
+
+#include <gtest/gtest.h>
+
+namespace hammerline {
+namespace {
+
+using test_support::fileText;
+using test_support::runCommand;
+using test_support::ScratchFolder;
+
+class RecordCommand : public ::testing::Test {
+protected:
+    RecordCommand() : m_book(m_folder.file("shop.hammerline")) { EXPECT_EQ(runCommand({"demo", m_book}).status, 0); }
+    void expectRefused(const std::vector<std::string> &call, const std::string &says) const
+    {
+        const auto ran = runCommand(call);
+        EXPECT_EQ(ran.status, 2);
+        EXPECT_EQ(ran.out, "");
+        EXPECT_NE(ran.err.find(says), std::string::npos) << ran.err;
+    }
+    /// A newly taken in instrument that nobody has measured; its id.
+    std::string addUnread(const std::string &name, bool withSet) const
+    {
+        auto added = demo_workshop::makeWorkshop().instruments.front().instrument;
+        added.uid.clear();
+        added.name = name;
+        if (!withSet) {
+            added.toleranceId.clear();
+            added.toleranceText.clear();
+        }
+        auto book = logbook::Logbook::open(m_book);
+        return std::to_string(book.addInstrument(added, {}).value().id);
+    }
+
+    ScratchFolder m_folder;
+    std::string m_book;
+};
+
+TEST_F(RecordCommand, WritesAPdfOfEitherPaper)
+{
+    for (const char *paper : {"a4", "letter"}) {
+        const auto to = m_folder.file(std::string(paper) + ".pdf");
+        const auto ran = runCommand({"record", m_book, "--instrument", "1", "--to", to, "--paper", paper});
+        ASSERT_EQ(ran.status, 0) << ran.err;
+        EXPECT_TRUE(fileText(to).starts_with("%PDF-"));
+    }
+    EXPECT_NE(fileText(m_folder.file("a4.pdf")), fileText(m_folder.file("letter.pdf")));
+    expectRefused({"record", m_book, "--instrument", "1", "--to", m_folder.file("x.pdf"), "--paper", "foolscap"},
+                  "--paper");
+}
+
+TEST_F(RecordCommand, OverwritesOnlyWhenForced)
+{
+    const auto to = m_folder.write("record.pdf", "mine");
+    expectRefused({"record", m_book, "--instrument", "5", "--to", to}, to);
+    EXPECT_EQ(fileText(to), "mine");
+    EXPECT_EQ(runCommand({"record", m_book, "--instrument", "5", "--to", to, "--force"}).status, 0);
+    EXPECT_TRUE(fileText(to).starts_with("%PDF-"));
+}
+
+TEST_F(RecordCommand, AnInstrumentWithoutReadingsGetsNone)
+{
+    const auto to = m_folder.file("record.pdf");
+    expectRefused({"record", m_book, "--instrument", addUnread("Not measured", true), "--to", to}, "reading");
+    expectRefused({"record", m_book, "--instrument", addUnread("Without a set", false), "--to", to}, "tolerance set");
+    EXPECT_FALSE(std::filesystem::exists(to));
+}
+
+} // namespace
+} // namespace hammerline
