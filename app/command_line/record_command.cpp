@@ -11,8 +11,17 @@
 
 #include <QApplication>
 
+#include <iostream>
+
 namespace hammerline::command_line {
 namespace {
+
+/// Qt's remarks on a machine without a session (no runtime folder, say) are nothing to the caller.
+void keepGrave(QtMsgType type, const QMessageLogContext &, const QString &text)
+{
+    if (type == QtCriticalMsg || type == QtFatalMsg)
+        std::cerr << text.toStdString() << '\n';
+}
 
 /// An application object for as long as the painting lasts, unless the process has one.
 class Painting {
@@ -21,6 +30,7 @@ public:
     {
         if (QCoreApplication::instance() != nullptr)
             return;
+        qInstallMessageHandler(keepGrave);
         qputenv("QT_QPA_PLATFORM", "offscreen");
         m_application = std::make_unique<QApplication>(m_count, m_arguments);
     }
