@@ -34,8 +34,9 @@ target_compile_options(house_rules INTERFACE
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
   target_compile_options(house_rules INTERFACE -Werror) # the compiler of the house; clang only fuzzes
 endif()
-# GCC 12 cries wolf over std::string at -O2 (its bug 105651).
-target_compile_options(house_rules INTERFACE $<$<CXX_COMPILER_ID:GNU>:-Wno-restrict>)
+# GCC 12 cries wolf where it inlines the standard library: std::string (its bug 105651), a vector's first element.
+target_compile_options(house_rules INTERFACE
+  $<$<AND:$<CXX_COMPILER_ID:GNU>,$<CONFIG:Release>>:-Wno-restrict;-Wno-null-dereference>)
 if(HAMMERLINE_SANITIZE)
   target_compile_options(house_rules INTERFACE -fsanitize=${HAMMERLINE_SANITIZE} -fno-omit-frame-pointer)
   target_link_options(house_rules INTERFACE -fsanitize=${HAMMERLINE_SANITIZE})
