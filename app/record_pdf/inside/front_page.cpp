@@ -201,9 +201,8 @@ TextBlock footOfFrontPage(const Sheet &sheet, const Context &context)
                    "long that lasts. The pages that follow are for your technician: limits and their sources, "
                    "charts, every reading, and how it was measured.");
     if (const auto &seal = context.options.seal)
-        text +=
-            QLatin1Char('\n') +
-            Record::tr("Sealed by %1. Fingerprint of the certificate (SHA-256):\n%2").arg(seal->name, seal->fingerprint);
+        text += QLatin1Char('\n') + Record::tr("Sealed by %1. Fingerprint of the certificate (SHA-256):\n%2")
+                                        .arg(seal->name, seal->fingerprint);
     return {text, quietText, sheet.body().width()};
 }
 

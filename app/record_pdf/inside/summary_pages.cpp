@@ -137,6 +137,15 @@ charts::ChartData chartOf(catalogue::Quantity quantity, const Context &context)
     return data;
 }
 
+/// The margins of a chart are made for a screen: drawn twice as large and at half scale they suit the paper.
+void paintChart(QPainter &painter, const QRectF &rect, const charts::ChartData &data)
+{
+    constexpr double half = 0.5;
+    painter.translate(rect.topLeft());
+    painter.scale(half, half);
+    charts::renderChart(painter, {QPointF(), rect.size() / half}, data, wording::printPalette(), 15);
+}
+
 bool wasRead(const Context &context, catalogue::Quantity quantity)
 {
     const auto &record = context.record;
@@ -164,9 +173,7 @@ void setCharts(Sheet &sheet, const Context &context)
             continue;
         sheet.needRoom(height - 1);
         const QRectF rect(sheet.body().left(), sheet.y(), sheet.body().width(), height - 8);
-        sheet.later([data = chartOf(quantity, context), rect](QPainter &painter) {
-            charts::renderChart(painter, rect, data, wording::printPalette(), 7);
-        });
+        sheet.later([data = chartOf(quantity, context), rect](QPainter &painter) { paintChart(painter, rect, data); });
         sheet.skip(height);
     }
 }

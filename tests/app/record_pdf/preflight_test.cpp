@@ -1,0 +1,56 @@
+// Held against Apache Preflight, which knows PDF/A-1b. What it may say of a record built to PDF/A-3b is listed here,
+// and nothing else: that files are embedded (allowed since part 3) and that the part is not 1. Fonts, colours, metadata
+// and structure pass.
+
+#include "record_pdf/record_pdf.h"
+#include "seal/seal.h"
+#include "support/sample_records.h"
+
+#include <QFile>
+#include <QProcess>
+#include <QStringList>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+namespace hammerline::record_pdf {
+namespace {
+
+const QStringList allowed{
+    QStringLiteral("1.4.7 : Trailer Syntax error, EmbeddedFile entry is present in the Names dictionary"),
+    QStringLiteral("1.2.9 : Body Syntax error, EmbeddedFile entry is present in a FileSpecification dictionary"),
+    QStringLiteral("7.11.2 : Error on MetaData, part must be 1")};
+
+QStringList findingsIn(const QString &path)
+{
+    QStringList jars;
+    for (const char *name : {"preflight", "pdfbox2", "fontbox2", "xmpbox", "commons-logging", "commons-io",
+                             "javax.activation", "jaxb-api"})
+        jars << QStringLiteral("/usr/share/java/%1.jar").arg(QLatin1String(name));
+    QProcess java;
+    java.setProcessChannelMode(QProcess::MergedChannels);
+    java.start(QStringLiteral("java"), {QStringLiteral("-cp"), jars.join(QLatin1Char(':')),
+                                        QStringLiteral("org.apache.pdfbox.preflight.Validator_A1b"), path});
+    EXPECT_TRUE(java.waitForFinished(120'000));
+    QStringList lines = QString::fromUtf8(java.readAll()).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    EXPECT_FALSE(lines.isEmpty());
+    EXPECT_TRUE(lines.takeFirst().contains(QStringLiteral("is not a valid PDF/A-1b file"))) << "it is part 3";
+    return lines;
+}
+
+TEST(Preflight, FindsNothingInASealedRecordButThatItIsPartThree)
+{
+    const auto record = support::sampleRecord({});
+    const auto key = seal::makeSigningKey("Invented Workshop", record.issued).value();
+    const std::string sealed = seal::sealRecord(makeRecordPdf(record, {}).toStdString(), key, record.issued);
+    const QTemporaryDir folder;
+    QFile file(folder.filePath(QStringLiteral("record.pdf")));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(QByteArray::fromStdString(sealed));
+    file.close();
+    for (const QString &finding : findingsIn(file.fileName()))
+        EXPECT_TRUE(allowed.contains(finding.trimmed())) << finding.toStdString();
+}
+
+} // namespace
+} // namespace hammerline::record_pdf
