@@ -19,7 +19,7 @@ class KeyAccess : public QAccessibleInterface, public QAccessibleActionInterface
 public:
     KeyAccess(KeyboardStrip *strip, int index) : m_strip(strip), m_index(index) {}
 
-    bool isValid() const override { return m_strip && key(); }
+    bool isValid() const override { return key() != nullptr; }
     QObject *object() const override { return nullptr; }
     QAccessibleInterface *parent() const override { return QAccessible::queryAccessibleInterface(m_strip.data()); }
     QAccessibleInterface *child(int) const override { return nullptr; }
@@ -45,39 +45,45 @@ private:
 
 const StripKey *KeyAccess::key() const
 {
+    const KeyboardStrip *strip = m_strip.data();
     const auto index = static_cast<std::size_t>(m_index);
-    return index < m_strip->model().keys.size() ? &m_strip->model().keys[index] : nullptr;
+    return strip && index < strip->model().keys.size() ? &strip->model().keys[index] : nullptr;
 }
 
 QString KeyAccess::text(QAccessible::Text kind) const
 {
-    if (!isValid())
+    const StripKey *shown = key();
+    if (!shown)
         return {};
     if (kind == QAccessible::Name)
-        return wording::nameOf(key()->note);
+        return wording::nameOf(shown->note);
     if (kind == QAccessible::Value)
-        return key()->valueText;
-    return kind == QAccessible::Description ? key()->story : QString();
+        return shown->valueText;
+    return kind == QAccessible::Description ? shown->story : QString();
 }
 
 QRect KeyAccess::rect() const
 {
-    if (!isValid())
+    const KeyboardStrip *strip = m_strip.data();
+    const StripKey *shown = key();
+    if (!strip || !shown)
         return {};
-    const QRect onStrip = m_strip->keyRect(key()->note);
-    return {m_strip->mapToGlobal(onStrip.topLeft()), onStrip.size()};
+    const QRect onStrip = strip->keyRect(shown->note);
+    return {strip->mapToGlobal(onStrip.topLeft()), onStrip.size()};
 }
 
 QAccessible::State KeyAccess::state() const
 {
     QAccessible::State state;
-    state.invalid = !isValid();
-    if (state.invalid)
+    const KeyboardStrip *strip = m_strip.data();
+    const StripKey *shown = key();
+    state.invalid = !strip || !shown;
+    if (!strip || !shown)
         return state;
     state.selectable = true;
     state.focusable = true;
-    state.selected = m_strip->selected() == key()->note;
-    state.focused = state.selected && m_strip->hasFocus();
+    state.selected = strip->selected() == shown->note;
+    state.focused = state.selected && strip->hasFocus();
     return state;
 }
 
@@ -88,8 +94,10 @@ void *KeyAccess::interface_cast(QAccessible::InterfaceType type)
 
 void KeyAccess::doAction(const QString &action)
 {
-    if (isValid() && action == pressAction())
-        m_strip->choose(key()->note);
+    KeyboardStrip *strip = m_strip.data();
+    const StripKey *shown = key();
+    if (strip && shown && action == pressAction())
+        strip->choose(shown->note);
 }
 
 class StripAccess : public QAccessibleWidget {
