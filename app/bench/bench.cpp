@@ -1,0 +1,313 @@
+#include "bench/bench.h"
+
+#include "bench/inside/asked_board.h"
+#include "bench/inside/verdict_board.h"
+#include "wording/palette.h"
+#include "wording/wording.h"
+
+#include <QBoxLayout>
+#include <QComboBox>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QStackedLayout>
+
+#include <algorithm>
+
+namespace hammerline::bench {
+
+namespace {
+
+QLabel *label(const QString &name, wording::TextSize size)
+{
+    auto *made = new QLabel;
+    made->setObjectName(name);
+    made->setFont(wording::font(size));
+    made->setTextFormat(Qt::PlainText);
+    return made;
+}
+
+QFrame *rule()
+{
+    auto *line = new QFrame;
+    line->setFrameShape(QFrame::HLine);
+    line->setObjectName("rule");
+    return line;
+}
+
+} // namespace
+
+BenchView::BenchView(QWidget *parent)
+    : QWidget(parent), m_pages(new QStackedLayout(this)), m_chooser(new QComboBox),
+      m_progressText(label("progressText", wording::TextSize::Heading)), m_progress(new QProgressBar),
+      m_asked(new AskedBoard), m_verdict(new VerdictBoard), m_help(label("keyHelp", wording::TextSize::Body))
+{
+    m_pages->addWidget(makeEmptyPage());
+    m_pages->addWidget(makeWorkPage());
+    connect(m_chooser, &QComboBox::activated, this, [this] {
+        followChoice();
+        focusField();
+    });
+    connect(m_asked, &AskedBoard::typed, this, &BenchView::take);
+    connect(m_asked, &AskedBoard::actWanted, this, &BenchView::act);
+    setKeys(BenchKeys());
+}
+
+BenchView::~BenchView() = default;
+
+QWidget *BenchView::makeEmptyPage()
+{
+    auto *page = new QWidget;
+    auto *text = label("benchEmpty", wording::TextSize::Title);
+    text->setText(tr("No pass is open."));
+    auto *detail = label("benchEmptyDetail", wording::TextSize::Heading);
+    detail->setText(tr("Choose a pass on the left, or begin one: as found, before anything is turned."));
+    detail->setWordWrap(true);
+    auto *begin = new QPushButton(tr("Begin a pass"));
+    begin->setObjectName("beginPassButton");
+    begin->setFont(wording::font(wording::TextSize::Heading));
+    connect(begin, &QPushButton::clicked, this, &BenchView::passWanted);
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(48, 48, 48, 48);
+    column->setSpacing(3 * wording::gridStep);
+    column->addWidget(text);
+    column->addWidget(detail);
+    column->addWidget(begin, 0, Qt::AlignLeft);
+    column->addStretch(1);
+    return page;
+}
+
+QWidget *BenchView::makeWorkPage()
+{
+    m_chooser->setObjectName("quantityChooser");
+    m_chooser->setAccessibleName(tr("Quantity to read"));
+    m_chooser->setFont(wording::font(wording::TextSize::Heading));
+    m_progress->setTextVisible(false);
+    m_progress->setFixedHeight(wording::gridStep);
+    m_progress->setAccessibleName(tr("Progress"));
+    m_help->setWordWrap(true);
+
+    auto *page = new QWidget;
+    auto *head = new QHBoxLayout;
+    head->addWidget(m_chooser);
+    head->addStretch(1);
+    head->addWidget(m_progressText);
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(24, 12, 24, 8);
+    column->setSpacing(2 * wording::gridStep);
+    column->addLayout(head);
+    column->addWidget(m_progress);
+    column->addStretch(1);
+    column->addWidget(m_asked);
+    column->addStretch(1);
+    column->addWidget(rule());
+    column->addWidget(m_verdict);
+    column->addStretch(2);
+    column->addWidget(m_help);
+    return page;
+}
+
+void BenchView::setKeys(const BenchKeys &keys)
+{
+    m_keys = keys;
+    m_asked->setKeys(keys);
+    m_help->setText(tr("Enter stores and goes on.  In the empty field: %1 back,  %2 skip,  %3 further take,  "
+                       "%4 withdraw.  Esc empties the field.")
+                        .arg(keys.labelOf(BenchAct::Back), keys.labelOf(BenchAct::Skip),
+                             keys.labelOf(BenchAct::Again), keys.labelOf(BenchAct::Withdraw)));
+}
+
+void BenchView::setForm(const wording::NumberForm &form)
+{
+    m_form = form;
+    if (m_session)
+        showAsked();
+}
+
+void BenchView::work(std::unique_ptr<EntrySession> session, catalogue::Quantity quantity)
+{
+    m_session = std::move(session);
+    m_asked->clear();
+    m_pages->setCurrentIndex(m_session ? 1 : 0);
+    if (!m_session)
+        return;
+    fillChooser(quantity);
+    m_verdict->say({});
+    followChoice();
+}
+
+std::vector<catalogue::Quantity> BenchView::quantities() const
+{
+    std::vector<catalogue::Quantity> here;
+    for (const catalogue::QuantityInfo &info : catalogue::all())
+        if (catalogue::has(m_session->instrument().action, info.quantity))
+            here.push_back(info.quantity);
+    return here;
+}
+
+void BenchView::fillChooser(catalogue::Quantity quantity)
+{
+    const QSignalBlocker quiet(m_chooser);
+    m_chooser->clear();
+    for (const catalogue::Quantity each : quantities())
+        m_chooser->addItem(wording::nameOf(each), static_cast<int>(each));
+    m_chooser->insertSeparator(m_chooser->count());
+    m_chooser->addItem(tr("Note by note"), noteByNoteChoice);
+    m_chooser->setCurrentIndex(std::max(0, m_chooser->findData(static_cast<int>(quantity))));
+}
+
+void BenchView::followChoice()
+{
+    const int choice = m_chooser->currentData().toInt();
+    const keyboard::Compass &compass = m_session->instrument().compass;
+    if (choice == noteByNoteChoice)
+        m_session->follow(noteByNote(quantities(), compass));
+    else
+        m_session->follow(alongTheKeyboard(static_cast<catalogue::Quantity>(choice), compass));
+    m_asked->clear();
+    showAsked();
+}
+
+void BenchView::take(const QString &text)
+{
+    if (!m_session->asked() && text.trimmed().isEmpty())
+        return goOnToNextQuantity();
+    const auto entered = m_session->enter(text.toStdString());
+    if (!entered)
+        return m_asked->refuse(wording::faultsText(entered.faults()));
+    m_asked->clear();
+    const auto verdict = entered.value().verdict;
+    m_verdict->tell(entered.value(), verdict ? verdict->takes : 1, m_form);
+    showAsked();
+    if (!entered.value().kept)
+        emit stored();
+}
+
+void BenchView::act(BenchAct act)
+{
+    switch (act) {
+    case BenchAct::Back:
+        m_session->back();
+        break;
+    case BenchAct::Skip:
+        m_session->skip();
+        break;
+    case BenchAct::Again:
+        if (!m_session->again())
+            return m_asked->refuse(tr("there is no reading yet that could have a further take"));
+        break;
+    case BenchAct::Withdraw:
+        if (!m_session->withdraw(tr("withdrawn at the bench").toStdString()))
+            return m_asked->refuse(tr("nothing stands here that could be withdrawn"));
+        m_verdict->say(tr("withdrawn; undo brings it back"));
+        emit stored();
+        break;
+    }
+    m_asked->clear();
+    showAsked();
+}
+
+void BenchView::ask(catalogue::Quantity quantity, keyboard::Note note)
+{
+    if (!m_session)
+        return;
+    const auto asked = m_session->asked();
+    if (asked && asked->quantity == quantity && asked->note == note)
+        return;
+    if (!m_session->goTo(quantity, note)) {
+        m_chooser->setCurrentIndex(m_chooser->findData(static_cast<int>(quantity)));
+        followChoice();
+        m_session->goTo(quantity, note);
+    }
+    showAsked();
+}
+
+void BenchView::refresh()
+{
+    if (m_session && m_session->refresh())
+        showAsked();
+}
+
+void BenchView::undo()
+{
+    if (m_session)
+        tellDeed(tr("undone: %1"), m_session->undo());
+}
+
+void BenchView::redo()
+{
+    if (m_session)
+        tellDeed(tr("done again: %1"), m_session->redo());
+}
+
+void BenchView::tellDeed(const QString &what, const std::optional<TakenBack> &taken)
+{
+    if (!taken)
+        return;
+    const logbook::Deed &deed = taken->deed;
+    m_verdict->say(what.arg(QString::fromStdString(deed.subject.empty() ? deed.name : deed.subject)));
+    m_asked->clear();
+    if (taken->changed)
+        ask(taken->changed->quantity, taken->changed->note);
+    showAsked();
+    emit stored();
+}
+
+void BenchView::focusField()
+{
+    if (m_session)
+        m_asked->field()->setFocus();
+}
+
+QString BenchView::typedText() const
+{
+    return m_asked->field()->text();
+}
+
+void BenchView::showAsked()
+{
+    showProgress();
+    if (const auto place = m_session->asked()) {
+        m_asked->ask(*m_session, m_form);
+        emit askedFor(place->quantity, place->note);
+        return;
+    }
+    const Progress progress = m_session->progress();
+    const int missing = progress.all - progress.read;
+    m_asked->askNothing(missing == 0 ? tr("All %n read", nullptr, progress.all)
+                                     : tr("End of the route; %n not read", nullptr, missing),
+                        tr("Enter goes on to the next quantity that lacks readings."));
+}
+
+void BenchView::showProgress()
+{
+    const Progress progress = m_session->progress();
+    m_progress->setRange(0, std::max(1, progress.all));
+    m_progress->setValue(progress.read);
+    m_progressText->setText(tr("%1 of %2 read").arg(progress.read).arg(progress.all));
+}
+
+void BenchView::goOnToNextQuantity()
+{
+    const auto lacks = [this](catalogue::Quantity quantity) {
+        for (const readings::Place &place : alongTheKeyboard(quantity, m_session->instrument().compass))
+            if (!m_session->readings().contains(place))
+                return true;
+        return false;
+    };
+    const int last = m_chooser->count();
+    for (int step = 1; step <= last; ++step) {
+        const int index = (m_chooser->currentIndex() + step) % last;
+        const QVariant choice = m_chooser->itemData(index);
+        if (!choice.isValid() || choice.toInt() == noteByNoteChoice)
+            continue;
+        if (!lacks(static_cast<catalogue::Quantity>(choice.toInt())))
+            continue;
+        m_chooser->setCurrentIndex(index);
+        return followChoice();
+    }
+    m_verdict->say(tr("every quantity is read on every note"));
+}
+
+} // namespace hammerline::bench

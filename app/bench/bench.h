@@ -1,0 +1,84 @@
+#pragma once
+// The bench: a whole pass, key by key, without looking away from the action.
+//
+// Above, what is asked for and the field; below, the last verdict, both readable from two metres. Enter stores and goes
+// on; the keys of BenchKeys do the rest. Wrong input stays in the field with the reason under it. The view owns the
+// entry session it is given; the logbook behind it outlives the session. BrokenWorld passes through to the top.
+
+#include "bench/bench_keys.h"
+#include "bench/entry_session.h"
+#include "wording/number_form.h"
+
+#include <QWidget>
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QProgressBar;
+class QStackedLayout;
+
+namespace hammerline::bench {
+
+class AskedBoard;
+class VerdictBoard;
+
+class BenchView : public QWidget {
+    Q_OBJECT
+public:
+    explicit BenchView(QWidget *parent = nullptr);
+    ~BenchView() override;
+
+    void setKeys(const BenchKeys &keys);
+    void setForm(const wording::NumberForm &form);
+    /// Null: no pass is chosen; the view says what to do first. `quantity`: where to begin.
+    void work(std::unique_ptr<EntrySession> session, catalogue::Quantity quantity);
+    [[nodiscard]] const EntrySession *session() const { return m_session.get(); }
+
+    /// Asks for that note; the route changes where it does not lead there.
+    void ask(catalogue::Quantity quantity, keyboard::Note note);
+    /// Another window or another part of this one has done something.
+    void refresh();
+    void undo();
+    void redo();
+    void focusField();
+    [[nodiscard]] QString typedText() const;
+
+signals:
+    /// The pass has changed.
+    void stored();
+    void askedFor(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
+    void passWanted();
+
+private:
+    /// -1 in the chooser: all quantities of a note before the next.
+    static constexpr int noteByNoteChoice = -1;
+
+    [[nodiscard]] QWidget *makeEmptyPage();
+    [[nodiscard]] QWidget *makeWorkPage();
+    [[nodiscard]] std::vector<catalogue::Quantity> quantities() const;
+    void fillChooser(catalogue::Quantity quantity);
+    void followChoice();
+    void take(const QString &text);
+    void act(BenchAct act);
+    void showAsked();
+    void showProgress();
+    void goOnToNextQuantity();
+    void tellDeed(const QString &what, const std::optional<TakenBack> &taken);
+
+    std::unique_ptr<EntrySession> m_session;
+    wording::NumberForm m_form;
+    BenchKeys m_keys;
+    QStackedLayout *m_pages;
+    QComboBox *m_chooser;
+    QLabel *m_progressText;
+    QProgressBar *m_progress;
+    AskedBoard *m_asked;
+    VerdictBoard *m_verdict;
+    QLabel *m_help;
+};
+
+} // namespace hammerline::bench

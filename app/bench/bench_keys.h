@@ -1,0 +1,36 @@
+#pragma once
+// The keys of the bench. Each acts only while the field is empty, and none of the defaults can begin a number, so that
+// a number pad suffices: `*` goes back, `+` skips, `/` asks for a further take, `-` stays a sign. They can be changed.
+
+#include <QKeyEvent>
+#include <QKeySequence>
+#include <QSettings>
+#include <QString>
+
+#include <map>
+#include <optional>
+#include <vector>
+
+namespace hammerline::bench {
+
+enum class BenchAct { Back, Skip, Again, Withdraw };
+
+class BenchKeys {
+public:
+    /// The defaults.
+    BenchKeys();
+    /// The defaults with what the settings hold under `bench/keys/<act>` (portable key names, `; ` between several).
+    [[nodiscard]] static BenchKeys from(const QSettings &settings);
+    void store(QSettings &settings) const;
+
+    [[nodiscard]] const std::vector<QKeySequence> &of(BenchAct act) const { return m_keys.at(act); }
+    void set(BenchAct act, std::vector<QKeySequence> keys) { m_keys[act] = std::move(keys); }
+    [[nodiscard]] std::optional<BenchAct> actOf(const QKeyEvent &event) const;
+    /// The first key of an act as people read it.
+    [[nodiscard]] QString labelOf(BenchAct act) const;
+
+private:
+    std::map<BenchAct, std::vector<QKeySequence>> m_keys;
+};
+
+} // namespace hammerline::bench

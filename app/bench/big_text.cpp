@@ -1,0 +1,94 @@
+#include "bench/big_text.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QScreen>
+
+#include <algorithm>
+#include <cmath>
+
+namespace hammerline::bench {
+
+namespace {
+
+constexpr double capsFromTwoMetresMm = 12;
+constexpr double mmPerInch = 25.4;
+constexpr double smallestShare = 0.3; ///< of the full size, before text may be cut
+
+double pixelsPerMm(const QWidget &widget)
+{
+    const QScreen *screen = widget.screen();
+    const double dpi = screen ? screen->physicalDotsPerInch() : 0;
+    return dpi < 70 || dpi > 250 ? 0 : dpi / mmPerInch;
+}
+
+} // namespace
+
+QFont readOutFont(const QWidget &widget)
+{
+    QFont font = wording::font(wording::TextSize::ReadOut);
+    const double wanted = capsFromTwoMetresMm * pixelsPerMm(widget);
+    const double caps = QFontMetricsF(font).capHeight();
+    if (caps > 0 && caps < wanted)
+        font.setPointSizeF(font.pointSizeF() * wanted / caps);
+    return font;
+}
+
+BigText::BigText(wording::TextSize size, QWidget *parent) : QWidget(parent), m_size(size)
+{
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+}
+
+void BigText::setText(const QString &text)
+{
+    if (text == m_text)
+        return;
+    m_text = text;
+    setAccessibleName(text);
+    updateGeometry();
+    update();
+}
+
+void BigText::setInk(const QColor &ink)
+{
+    m_ink = ink;
+    update();
+}
+
+void BigText::setWidest(const QString &widest)
+{
+    m_widest = widest;
+    updateGeometry();
+}
+
+QFont BigText::fullFont() const
+{
+    return m_size == wording::TextSize::ReadOut ? readOutFont(*this) : wording::font(m_size);
+}
+
+QSize BigText::sizeHint() const
+{
+    const QFontMetricsF metrics(fullFont());
+    const double width = std::max(metrics.horizontalAdvance(m_text), metrics.horizontalAdvance(m_widest));
+    return {static_cast<int>(std::ceil(width)) + 2, static_cast<int>(std::ceil(metrics.height()))};
+}
+
+QSize BigText::minimumSizeHint() const
+{
+    const QSize full = sizeHint();
+    return {static_cast<int>(full.width() * smallestShare), full.height()};
+}
+
+void BigText::paintEvent(QPaintEvent *)
+{
+    QPainter painter(this);
+    QFont font = fullFont();
+    const double needed = QFontMetricsF(font).horizontalAdvance(m_text);
+    if (needed > width())
+        font.setPointSizeF(font.pointSizeF() * std::max(smallestShare, (width() - 1) / needed));
+    painter.setFont(font);
+    painter.setPen(m_ink.isValid() ? m_ink : palette().color(QPalette::WindowText));
+    painter.drawText(rect(), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine, m_text);
+}
+
+} // namespace hammerline::bench

@@ -1,0 +1,121 @@
+#pragma once
+// Entering a pass, without a widget: which place is asked for, what typed text means, what is stored, what the verdict is.
+//
+// The session follows a Route with a cursor. The place under the cursor is asked for; a value typed for it is on disk
+// before the cursor moves on. A place that was read already may be asked for again (by going back): a value typed there
+// corrects it, an empty line keeps it. A further take is a detour: it is asked for once, then the cursor goes on.
+//
+//     skip, back ── move the cursor        again ── detour to the next take        undo, redo ── deeds of the logbook
+//
+// The session holds what it has seen of the pass and compares with the logbook's newest deed before it stores, so that
+// a value which another window entered meanwhile is never overwritten unseen. It owns nothing: logbook and clock outlive it.
+// BrokenWorld of the logbook passes through; the cursor then stands where it stood.
+
+#include "bench/route.h"
+#include "instrument/instrument.h"
+#include "logbook/logbook.h"
+#include "outcome/outcome.h"
+#include "readings/readings.h"
+#include "tolerance/judge.h"
+#include "tolerance/tolerance.h"
+
+#include <functional>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace hammerline::bench {
+
+/// When, and by whom: asked once for each deed.
+using Stamper = std::function<logbook::Stamp()>;
+
+/// What became of a typed value.
+struct Entered {
+    readings::Reading reading{};
+    bool corrected = false; ///< a value stood there before
+    bool kept = false;      ///< nothing was typed: the standing value stays
+    /// Of the note's mean over its takes; absent where no tolerance set is chosen.
+    std::optional<tolerance::Verdict> verdict{};
+};
+
+/// What undo and redo did.
+struct TakenBack {
+    logbook::Deed deed{};
+    std::optional<readings::Place> changed{}; ///< absent where no reading changed
+};
+
+struct Progress {
+    int read = 0; ///< places of the route with a reading
+    int all = 0;
+};
+
+class EntrySession {
+public:
+    EntrySession(logbook::Logbook &book, instrument::Instrument instrument, readings::Pass pass,
+                 std::optional<tolerance::ToleranceSet> set, Stamper stamper);
+
+    [[nodiscard]] const readings::Pass &pass() const { return m_pass; }
+    [[nodiscard]] const instrument::Instrument &instrument() const { return m_instrument; }
+    [[nodiscard]] const std::map<readings::Place, readings::Reading> &readings() const { return m_readings; }
+
+    /// Follows another route. Resumes after the newest reading on it, at the first place without one; where all
+    /// places behind it are read, at the first missing one; with nothing missing the route is done.
+    void follow(Route route);
+    [[nodiscard]] const Route &route() const { return m_route; }
+    [[nodiscard]] Progress progress() const;
+
+    /// Absent at the end of the route.
+    [[nodiscard]] std::optional<readings::Place> asked() const;
+    /// What stands at the asked place. Null: nothing yet.
+    [[nodiscard]] const readings::Reading *standing() const;
+    [[nodiscard]] std::optional<units::Amount> valueOf(catalogue::Quantity quantity, keyboard::Note note) const;
+    /// Limits at the asked place.
+    [[nodiscard]] std::optional<tolerance::Limits> limits() const;
+    [[nodiscard]] std::optional<tolerance::Verdict> verdictAt(catalogue::Quantity quantity, keyboard::Note note) const;
+
+    /// Stores what was typed for the asked place and goes on. A fault: nothing was stored, the place is still asked for.
+    [[nodiscard]] outcome::Outcome<Entered> enter(std::string_view typed);
+    void skip();
+    /// False at the beginning.
+    bool back();
+    /// Asks for a further take of the asked place if it has a reading, else of the one entered last. False: neither.
+    bool again();
+    /// False where the route does not lead there.
+    bool goTo(catalogue::Quantity quantity, keyboard::Note note);
+    /// Takes back the newest take of the asked place. False where nothing stands there.
+    bool withdraw(const std::string &reason);
+
+    [[nodiscard]] std::optional<logbook::Deed> undoable() const;
+    [[nodiscard]] std::optional<logbook::Deed> redoable() const;
+    /// Takes the newest deed of the pass back (undo) or the newest undoing (redo) and goes to the place it changed,
+    /// where the route leads there. Absent where there is none.
+    std::optional<TakenBack> undo();
+    std::optional<TakenBack> redo();
+
+    /// Reads the pass anew where the logbook has moved. True where it had.
+    bool refresh();
+
+private:
+    [[nodiscard]] outcome::Outcome<units::Amount> meant(std::string_view typed, const readings::Place &place) const;
+    [[nodiscard]] std::size_t resumeAt() const;
+    [[nodiscard]] std::optional<outcome::Fault> changedMeanwhile(const readings::Place &place);
+    [[nodiscard]] int takesOf(const readings::Place &place) const;
+    std::optional<TakenBack> takeBack(const std::optional<logbook::Deed> &deed);
+    void reload();
+    void moveOn();
+
+    logbook::Logbook &m_book;
+    instrument::Instrument m_instrument;
+    readings::Pass m_pass;
+    std::optional<tolerance::ToleranceSet> m_set;
+    Stamper m_stamper;
+    std::map<readings::Place, readings::Reading> m_readings;
+    logbook::DeedId m_seen = 0;
+    Route m_route;
+    std::size_t m_cursor = 0; ///< m_route.size(): done
+    std::optional<readings::Place> m_detour;
+    std::optional<readings::Place> m_lastEntered;
+};
+
+} // namespace hammerline::bench

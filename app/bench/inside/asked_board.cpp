@@ -1,0 +1,153 @@
+#include "bench/inside/asked_board.h"
+
+#include "bench/inside/key_picture.h"
+#include "wording/wording.h"
+
+#include <QBoxLayout>
+#include <QKeyEvent>
+#include <QStyle>
+
+namespace hammerline::bench {
+
+namespace {
+
+QString sectionOf(const EntrySession &session, keyboard::Note note)
+{
+    for (const keyboard::Section &section : session.instrument().sections)
+        if (section.notes.contains(note))
+            return QString::fromStdString(section.name);
+    return {};
+}
+
+/// "natural · tenor · 2.4 to 4.0 mm, target 3.2 · now 3.4 mm"
+QString circumstances(const EntrySession &session, const readings::Place &place, const wording::NumberForm &form)
+{
+    QStringList parts;
+    if (place.take > 1)
+        parts << AskedBoard::tr("take %1").arg(place.take);
+    if (const auto limits = session.limits())
+        parts << wording::limitsText(*limits, form);
+    if (const readings::Reading *standing = session.standing())
+        parts << AskedBoard::tr("now %1; Enter keeps it").arg(wording::amountText(standing->value, form));
+    parts << (place.note.colour() == keyboard::Colour::Sharp ? AskedBoard::tr("sharp") : AskedBoard::tr("natural"));
+    if (const QString section = sectionOf(session, place.note); !section.isEmpty())
+        parts << section;
+    return parts.join(QStringLiteral("  ·  "));
+}
+
+/// The unit of a bare number, which is the pass's, not the one that is shown.
+QString typedUnit(const EntrySession &session, catalogue::Quantity quantity)
+{
+    const bool mass = catalogue::infoOf(quantity).dimension == units::Dimension::Mass;
+    return wording::unitText(mass ? units::Unit::Gram : session.pass().unit);
+}
+
+QLabel *plainLabel(const QString &name, wording::TextSize size)
+{
+    auto *label = new QLabel;
+    label->setObjectName(name);
+    label->setFont(wording::font(size));
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+} // namespace
+
+AskedBoard::AskedBoard(QWidget *parent)
+    : QWidget(parent), m_key(new KeyPicture), m_note(new BigText(wording::TextSize::ReadOut)), m_field(new QLineEdit),
+      m_unit(plainLabel("askedUnit", wording::TextSize::Large)), m_what(new BigText(wording::TextSize::Large)),
+      m_limits(plainLabel("askedLimits", wording::TextSize::Heading)),
+      m_reason(plainLabel("reason", wording::TextSize::Heading))
+{
+    m_note->setObjectName("askedNote");
+    m_note->setWidest(QStringLiteral("C♯4"));
+    m_what->setObjectName("askedQuantity");
+    m_field->setObjectName("entryField");
+    m_field->setAccessibleName(tr("Reading"));
+    m_field->setMaxLength(40);
+    m_field->installEventFilter(this);
+    m_field->setFont(readOutFont(*this));
+    m_field->setMinimumWidth(8 * m_field->fontMetrics().averageCharWidth());
+    m_unit->setWordWrap(false);
+    connect(m_field, &QLineEdit::textEdited, this, [this] { refuse({}); });
+    arrange();
+}
+
+void AskedBoard::arrange()
+{
+    auto *row = new QHBoxLayout;
+    row->setSpacing(6 * wording::gridStep);
+    row->addWidget(m_key);
+    row->addWidget(m_note);
+    row->addWidget(m_field, 1);
+    row->addWidget(m_unit);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(wording::gridStep);
+    column->addWidget(m_what);
+    column->addLayout(row);
+    column->addWidget(m_limits);
+    column->addWidget(m_reason);
+}
+
+void AskedBoard::ask(const EntrySession &session, const wording::NumberForm &form)
+{
+    const auto place = session.asked();
+    if (!place)
+        return;
+    m_key->setNote(place->note);
+    m_note->setText(wording::nameOf(place->note));
+    m_what->setText(wording::nameOf(place->quantity));
+    m_what->setToolTip(wording::definitionOf(place->quantity));
+    m_unit->setText(typedUnit(session, place->quantity));
+    m_limits->setText(circumstances(session, *place, form));
+    m_field->setAccessibleDescription(m_what->text() + ' ' + m_note->text() + ", " + m_limits->text());
+}
+
+void AskedBoard::askNothing(const QString &heading, const QString &next)
+{
+    m_key->setNote({});
+    m_note->setText({});
+    m_unit->setText({});
+    m_what->setText(heading);
+    m_limits->setText(next);
+}
+
+void AskedBoard::refuse(const QString &reason)
+{
+    m_reason->setText(reason);
+    const bool refused = !reason.isEmpty();
+    if (m_field->property("refused").toBool() == refused)
+        return;
+    m_field->setProperty("refused", refused);
+    m_field->style()->unpolish(m_field);
+    m_field->style()->polish(m_field);
+}
+
+void AskedBoard::clear()
+{
+    m_field->clear();
+    refuse({});
+}
+
+bool AskedBoard::eventFilter(QObject *watched, QEvent *event)
+{
+    if (watched != m_field || event->type() != QEvent::KeyPress)
+        return QWidget::eventFilter(watched, event);
+    const auto &key = *static_cast<QKeyEvent *>(event);
+    if (key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter) {
+        emit typed(m_field->text());
+        return true;
+    }
+    if (key.key() == Qt::Key_Escape) {
+        clear();
+        return true;
+    }
+    const auto act = m_field->text().isEmpty() ? m_keys.actOf(key) : std::nullopt;
+    if (act)
+        emit actWanted(*act);
+    return act.has_value();
+}
+
+} // namespace hammerline::bench

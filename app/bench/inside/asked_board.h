@@ -1,0 +1,50 @@
+#pragma once
+// What is asked for, large: the key, its name, the quantity with its limits, and the field that takes the value.
+
+#include "bench/big_text.h"
+#include "bench/bench_keys.h"
+#include "bench/entry_session.h"
+#include "wording/number_form.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QWidget>
+
+namespace hammerline::bench {
+
+class KeyPicture;
+
+class AskedBoard : public QWidget {
+    Q_OBJECT
+public:
+    explicit AskedBoard(QWidget *parent = nullptr);
+
+    void setKeys(BenchKeys keys) { m_keys = std::move(keys); }
+    void ask(const EntrySession &session, const wording::NumberForm &form);
+    /// At the end of a route: a heading and what to do next.
+    void askNothing(const QString &heading, const QString &next);
+    /// The text stays as typed; the field says why.
+    void refuse(const QString &reason);
+    void clear();
+    [[nodiscard]] QLineEdit *field() const { return m_field; }
+
+signals:
+    void typed(const QString &text);
+    void actWanted(hammerline::bench::BenchAct act);
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
+private:
+    void arrange();
+    BenchKeys m_keys;
+    KeyPicture *m_key;
+    BigText *m_note;
+    QLineEdit *m_field;
+    QLabel *m_unit;
+    BigText *m_what;
+    QLabel *m_limits;
+    QLabel *m_reason;
+};
+
+} // namespace hammerline::bench
