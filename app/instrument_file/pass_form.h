@@ -1,0 +1,44 @@
+#pragma once
+// Beginning a pass, and changing what is noted of it: what for, who, climate, gauge, and from where dip and drop are
+// measured. Everything but the purpose may be left out; what the last pass said is offered again.
+
+#include "catalogue/catalogue.h"
+#include "outcome/outcome.h"
+#include "readings/readings.h"
+
+#include <QDialog>
+
+class QComboBox;
+class QFormLayout;
+class QLabel;
+class QLineEdit;
+
+namespace hammerline::instrument_file {
+
+class PassForm : public QDialog {
+    Q_OBJECT
+public:
+    /// Starts from `known`; id 0: a new pass.
+    PassForm(readings::Pass known, catalogue::ActionKind action, QWidget *parent = nullptr);
+
+    [[nodiscard]] outcome::Outcome<readings::Pass> entered() const;
+
+signals:
+    void ready(const hammerline::readings::Pass &pass);
+
+public slots:
+    /// Emits `ready` and closes where the entry can stand; else tells why and stays.
+    void accept() override;
+
+private:
+    void addFields(QFormLayout *form, catalogue::ActionKind action);
+    void fill();
+
+    readings::Pass m_known;
+    QComboBox *m_purpose = nullptr, *m_unit = nullptr, *m_dip = nullptr, *m_drop = nullptr;
+    QLineEdit *m_person = nullptr, *m_celsius = nullptr, *m_humidity = nullptr, *m_remark = nullptr;
+    QLineEdit *m_gauge = nullptr, *m_resolution = nullptr, *m_uncertainty = nullptr;
+    QLabel *m_faults = nullptr;
+};
+
+} // namespace hammerline::instrument_file

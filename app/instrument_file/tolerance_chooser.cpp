@@ -1,0 +1,163 @@
+#include "instrument_file/tolerance_chooser.h"
+
+#include "instrument_file/inside/form_parts.h"
+#include "instrument_file/tolerance_rows.h"
+#include "wording/palette.h"
+#include "wording/wording.h"
+
+#include <QBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTableWidget>
+
+namespace hammerline::instrument_file {
+
+namespace {
+
+QString aboutText(const tolerance::ToleranceSet &set)
+{
+    QStringList lines;
+    for (const std::string *text : {&set.source, &set.remark})
+        if (!text->empty())
+            lines << QString::fromStdString(*text);
+    return lines.join('\n');
+}
+
+void setCell(QTableWidget *table, int row, int column, const QString &text)
+{
+    auto *cell = new QTableWidgetItem(text);
+    cell->setToolTip(text);
+    if (column >= 2 && column <= 4)
+        cell->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    table->setItem(row, column, cell);
+}
+
+QTableWidget *makeTable()
+{
+    auto *table = new QTableWidget(0, 7);
+    table->setObjectName("toleranceNumbers");
+    table->setAccessibleName(QObject::tr("Numbers of the set with their sources"));
+    table->setHorizontalHeaderLabels({QObject::tr("Quantity"), QObject::tr("At note"), QObject::tr("Least"),
+                                      QObject::tr("Target"), QObject::tr("Most"), QObject::tr("Source"),
+                                      QObject::tr("Remark")});
+    table->verticalHeader()->hide();
+    table->setShowGrid(false);
+    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setTabKeyNavigation(false);
+    table->horizontalHeader()->setStretchLastSection(true);
+    return table;
+}
+
+} // namespace
+
+ToleranceChooser::ToleranceChooser(catalogue::ActionKind action, const std::string &current,
+                                   const wording::NumberForm &form, prompts::Prompts &prompts, QWidget *parent)
+    : QDialog(parent), m_action(action), m_form(form), m_prompts(prompts), m_list(new QListWidget),
+      m_table(makeTable()), m_about(new QLabel)
+{
+    setObjectName("toleranceChooser");
+    setWindowTitle(tr("What the instrument is judged by"));
+    setAttribute(Qt::WA_DeleteOnClose);
+    auto *column = new QVBoxLayout(this);
+    column->addWidget(makeHead());
+    column->addWidget(m_table, 1);
+    m_faults = addFoot(this, column, tr("Judge by this set"));
+    connect(m_list, &QListWidget::currentRowChanged, this, &ToleranceChooser::showSet);
+    for (const exchange::BuiltIn &builtIn : exchange::builtInToleranceSets())
+        if (auto set = exchange::findToleranceSet(builtIn.id); set && set.value().set.action == action)
+            offer(std::move(set).value());
+    for (int i = 0; i < m_list->count(); ++i)
+        if (m_sets[static_cast<std::size_t>(i)].id == current)
+            m_list->setCurrentRow(i);
+    if (m_list->currentRow() < 0)
+        m_list->setCurrentRow(0);
+    resize(920, 620);
+}
+
+QWidget *ToleranceChooser::makeHead()
+{
+    m_list->setObjectName("toleranceList");
+    m_list->setAccessibleName(tr("Tolerance sets"));
+    m_list->setFixedHeight(9 * fontMetrics().lineSpacing());
+    m_about->setWordWrap(true);
+    m_about->setTextFormat(Qt::PlainText);
+    m_about->setObjectName("toleranceAbout");
+    auto *manual = new QLabel(tr("The maker's manual for this instrument outranks every set here. Where you have it, "
+                                 "enter its figures as a file of your own."));
+    manual->setWordWrap(true);
+    manual->setObjectName("manualOutranks");
+    auto *file = new QPushButton(tr("Set from a file…"));
+    file->setObjectName("toleranceFile");
+    connect(file, &QPushButton::clicked, this, &ToleranceChooser::openFile);
+    auto *words = new QVBoxLayout;
+    words->addWidget(manual);
+    words->addWidget(m_about);
+    words->addStretch(1);
+    words->addWidget(file, 0, Qt::AlignLeft);
+    auto *head = new QWidget;
+    auto *row = new QHBoxLayout(head);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(m_list, 1);
+    row->addLayout(words, 2);
+    return head;
+}
+
+void ToleranceChooser::offer(exchange::NamedSet set)
+{
+    m_sets.push_back(std::move(set));
+    m_list->addItem(QString::fromStdString(m_sets.back().set.name));
+}
+
+void ToleranceChooser::openFile()
+{
+    const auto path = m_prompts.chooseFile(
+        this, {prompts::FileWish::Use::Open, tr("Tolerance set"), tr("Tolerance sets (*.json)"), {}, "json"});
+    if (!path)
+        return;
+    auto set = exchange::findToleranceSet(path->toStdString());
+    if (!set) {
+        m_faults->setText(wording::faultsText(set.faults()));
+        return;
+    }
+    if (set.value().set.action != m_action) {
+        m_faults->setText(tr("this set is for the other kind of action: %1").arg(wording::nameOf(set.value().set.action)));
+        return;
+    }
+    m_faults->clear();
+    offer(std::move(set).value());
+    m_list->setCurrentRow(m_list->count() - 1);
+}
+
+void ToleranceChooser::showSet(int index)
+{
+    if (index < 0)
+        return;
+    const tolerance::ToleranceSet &set = m_sets[static_cast<std::size_t>(index)].set;
+    m_about->setText(aboutText(set));
+    const auto rows = rowsOf(set, m_form);
+    m_table->setRowCount(static_cast<int>(rows.size()));
+    for (int i = 0; i < m_table->rowCount(); ++i) {
+        const ToleranceRow &row = rows[static_cast<std::size_t>(i)];
+        int column = 0;
+        for (const QString *text :
+             {&row.quantity, &row.note, &row.low, &row.target, &row.high, &row.source, &row.remark})
+            setCell(m_table, i, column++, *text);
+    }
+    m_table->resizeColumnsToContents();
+}
+
+void ToleranceChooser::accept()
+{
+    const int index = m_list->currentRow();
+    if (index < 0) {
+        m_faults->setText(tr("choose a set first"));
+        return;
+    }
+    emit chosen(m_sets[static_cast<std::size_t>(index)]);
+    QDialog::accept();
+}
+
+} // namespace hammerline::instrument_file
