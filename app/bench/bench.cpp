@@ -2,11 +2,14 @@
 
 #include "bench/inside/asked_board.h"
 #include "bench/inside/verdict_board.h"
+#include "wording/deed_text.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
 
 #include <QBoxLayout>
 #include <QComboBox>
+#include <QCoreApplication>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
@@ -41,7 +44,9 @@ QFrame *rule()
 BenchView::BenchView(QWidget *parent)
     : QWidget(parent), m_pages(new QStackedLayout(this)), m_chooser(new QComboBox),
       m_progressText(label("progressText", wording::TextSize::Heading)), m_progress(new QProgressBar),
-      m_asked(new AskedBoard), m_verdict(new VerdictBoard), m_help(label("keyHelp", wording::TextSize::Body))
+      m_asked(new AskedBoard), m_verdict(new VerdictBoard), m_help(label("keyHelp", wording::TextSize::Body)),
+      m_emptyHeading(label("benchEmpty", wording::TextSize::Title)),
+      m_emptyDetail(label("benchEmptyDetail", wording::TextSize::Heading)), m_firstStep(new QPushButton)
 {
     m_pages->addWidget(makeEmptyPage());
     m_pages->addWidget(makeWorkPage());
@@ -59,21 +64,16 @@ BenchView::~BenchView() = default;
 QWidget *BenchView::makeEmptyPage()
 {
     auto *page = new QWidget;
-    auto *text = label("benchEmpty", wording::TextSize::Title);
-    text->setText(tr("No pass is open."));
-    auto *detail = label("benchEmptyDetail", wording::TextSize::Heading);
-    detail->setText(tr("Choose a pass on the left, or begin one: as found, before anything is turned."));
-    detail->setWordWrap(true);
-    auto *begin = new QPushButton(tr("Begin a pass"));
-    begin->setObjectName("beginPassButton");
-    begin->setFont(wording::font(wording::TextSize::Heading));
-    connect(begin, &QPushButton::clicked, this, &BenchView::passWanted);
+    m_emptyDetail->setWordWrap(true);
+    m_firstStep->setObjectName("firstStep");
+    m_firstStep->setDefault(true);
+    connect(m_firstStep, &QPushButton::clicked, this, &BenchView::firstStepWanted);
     auto *column = new QVBoxLayout(page);
     column->setContentsMargins(48, 48, 48, 48);
     column->setSpacing(3 * wording::gridStep);
-    column->addWidget(text);
-    column->addWidget(detail);
-    column->addWidget(begin, 0, Qt::AlignLeft);
+    column->addWidget(m_emptyHeading);
+    column->addWidget(m_emptyDetail);
+    column->addWidget(m_firstStep, 0, Qt::AlignLeft);
     column->addStretch(1);
     return page;
 }
@@ -116,6 +116,14 @@ void BenchView::setKeys(const BenchKeys &keys)
                        "%4 withdraw.  Esc empties the field.")
                         .arg(keys.labelOf(BenchAct::Back), keys.labelOf(BenchAct::Skip),
                              keys.labelOf(BenchAct::Again), keys.labelOf(BenchAct::Withdraw)));
+}
+
+void BenchView::sayFirst(const QString &heading, const QString &detail, const QString &button)
+{
+    m_emptyHeading->setText(heading);
+    m_emptyDetail->setText(detail);
+    m_firstStep->setText(button);
+    m_firstStep->setVisible(!button.isEmpty());
 }
 
 void BenchView::setForm(const wording::NumberForm &form)
@@ -225,28 +233,28 @@ void BenchView::ask(catalogue::Quantity quantity, keyboard::Note note)
 
 void BenchView::refresh()
 {
-    if (m_session && m_session->refresh())
-        showAsked();
+    if (!m_session || !m_session->refresh())
+        return;
+    showAsked();
 }
 
 void BenchView::undo()
 {
     if (m_session)
-        tellDeed(tr("undone: %1"), m_session->undo());
+        tellDeed(tr("Undone: %1"), m_session->undo());
 }
 
 void BenchView::redo()
 {
     if (m_session)
-        tellDeed(tr("done again: %1"), m_session->redo());
+        tellDeed(tr("Done again: %1"), m_session->redo());
 }
 
 void BenchView::tellDeed(const QString &what, const std::optional<TakenBack> &taken)
 {
     if (!taken)
         return;
-    const logbook::Deed &deed = taken->deed;
-    m_verdict->say(what.arg(QString::fromStdString(deed.subject.empty() ? deed.name : deed.subject)));
+    m_verdict->say(what.arg(wording::deedText(taken->deed)));
     m_asked->clear();
     if (taken->changed)
         ask(taken->changed->quantity, taken->changed->note);
@@ -258,6 +266,12 @@ void BenchView::focusField()
 {
     if (m_session)
         m_asked->field()->setFocus();
+}
+
+void BenchView::takeKey(QKeyEvent &key)
+{
+    focusField();
+    QCoreApplication::sendEvent(m_asked->field(), &key);
 }
 
 QString BenchView::typedText() const

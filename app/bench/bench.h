@@ -19,6 +19,7 @@ class QComboBox;
 class QLabel;
 class QLineEdit;
 class QProgressBar;
+class QPushButton;
 class QStackedLayout;
 
 namespace hammerline::bench {
@@ -38,6 +39,8 @@ public:
     void work(std::unique_ptr<EntrySession> session, catalogue::Quantity quantity);
     [[nodiscard]] const EntrySession *session() const { return m_session.get(); }
 
+    /// What the view says while there is no session, and the one button that leads on (empty: none).
+    void sayFirst(const QString &heading, const QString &detail, const QString &button);
     /// Asks for that note; the route changes where it does not lead there.
     void ask(catalogue::Quantity quantity, keyboard::Note note);
     /// Another window or another part of this one has done something.
@@ -45,13 +48,16 @@ public:
     void undo();
     void redo();
     void focusField();
+    /// A key pressed elsewhere that begins a value.
+    void takeKey(QKeyEvent &key);
     [[nodiscard]] QString typedText() const;
 
 signals:
     /// The pass has changed.
     void stored();
     void askedFor(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
-    void passWanted();
+    /// The button of the empty view.
+    void firstStepWanted();
 
 private:
     /// -1 in the chooser: all quantities of a note before the next.
@@ -79,6 +85,9 @@ private:
     AskedBoard *m_asked;
     VerdictBoard *m_verdict;
     QLabel *m_help;
+    QLabel *m_emptyHeading;
+    QLabel *m_emptyDetail;
+    QPushButton *m_firstStep;
 };
 
 } // namespace hammerline::bench

@@ -112,8 +112,8 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed)
     const auto place = asked();
     if (!place)
         return outcome::Fault{.problem = "every note of this route is read; choose another quantity or go back"};
-    if (const auto changed = changedMeanwhile(*place))
-        return *changed;
+    if (auto changed = changedMeanwhile(*place))
+        return std::move(*changed);
     const readings::Reading *before = standing();
     if (isBlank(typed)) {
         if (!before)
@@ -130,12 +130,15 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed)
     const logbook::Stamp stamp = m_stamper();
     const readings::Reading reading{
         *place, value.value(), std::string(typed), {}, m_pass.person.empty() ? stamp.person : m_pass.person, stamp.at};
-    const logbook::DeedId deed = m_book.enter(m_pass.id, reading, stamp);
+    const auto over = before ? std::optional(before->value) : std::nullopt;
+    const auto deed = m_book.enterOver(over, m_pass.id, reading, stamp);
+    if (!deed)
+        return changedMeanwhile(*place).value_or(outcome::Fault{.problem = "the reading was changed meanwhile"});
     m_readings[*place] = reading;
-    if (deed == m_seen + 1)
-        m_seen = deed;
+    if (*deed == m_seen + 1)
+        m_seen = *deed;
     else
-        reload(); // another window got its deed in between
+        reload(); // another window's deed came in between
     m_lastEntered = *place;
     moveOn();
     return Entered{reading, corrected, false, verdictAt(place->quantity, place->note)};
@@ -209,12 +212,12 @@ std::optional<logbook::Deed> EntrySession::redoable() const
 
 std::optional<TakenBack> EntrySession::undo()
 {
-    return takeBack(undoable());
+    return retrace(undoable(), &logbook::Logbook::undo);
 }
 
 std::optional<TakenBack> EntrySession::redo()
 {
-    return takeBack(redoable());
+    return retrace(redoable(), &logbook::Logbook::redo);
 }
 
 bool EntrySession::refresh()
@@ -284,13 +287,13 @@ int EntrySession::takesOf(const readings::Place &place) const
     }));
 }
 
-std::optional<TakenBack> EntrySession::takeBack(const std::optional<logbook::Deed> &deed)
+std::optional<TakenBack> EntrySession::retrace(const std::optional<logbook::Deed> &deed, Retrace how)
 {
     if (!deed)
         return std::nullopt;
     refresh();
     const auto before = m_readings;
-    m_book.undo(*deed, m_stamper());
+    (m_book.*how)(*deed, m_stamper());
     reload();
     const auto changed = firstDifference(before, m_readings);
     if (changed)

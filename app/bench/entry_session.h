@@ -7,8 +7,8 @@
 //
 //     skip, back ── move the cursor        again ── detour to the next take        undo, redo ── deeds of the logbook
 //
-// The session holds what it has seen of the pass and compares with the logbook's newest deed before it stores, so that
-// a value which another window entered meanwhile is never overwritten unseen. It owns nothing: logbook and clock outlive it.
+// The session holds what it has seen of the pass and stores only over that, so that a value which another window entered
+// meanwhile is never overwritten unseen. It owns nothing: logbook and clock outlive it.
 // BrokenWorld of the logbook passes through; the cursor then stands where it stood.
 
 #include "bench/route.h"
@@ -97,11 +97,12 @@ public:
     bool refresh();
 
 private:
+    using Retrace = logbook::Deed (logbook::Logbook::*)(const logbook::Deed &, const logbook::Stamp &);
     [[nodiscard]] outcome::Outcome<units::Amount> meant(std::string_view typed, const readings::Place &place) const;
     [[nodiscard]] std::size_t resumeAt() const;
     [[nodiscard]] std::optional<outcome::Fault> changedMeanwhile(const readings::Place &place);
     [[nodiscard]] int takesOf(const readings::Place &place) const;
-    std::optional<TakenBack> takeBack(const std::optional<logbook::Deed> &deed);
+    std::optional<TakenBack> retrace(const std::optional<logbook::Deed> &deed, Retrace how);
     void reload();
     void moveOn();
 

@@ -1,0 +1,59 @@
+#include "main_window/logbook_files.h"
+
+#include "exchange/exchange.h"
+#include "record_pdf/record_pdf.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+namespace hammerline::main_window {
+
+outcome::Outcome<std::vector<readings::Reading>>
+readingsFromFile(const std::string &path, const instrument::Instrument &instrument, units::Unit bareUnit)
+{
+    const auto text = exchange::readFile(path);
+    if (!text)
+        return text.faults();
+    return exchange::readReadingsCsv(text.value(), {path, instrument.action, instrument.compass, bareUnit});
+}
+
+outcome::Outcome<bool> exportPass(const logbook::Logbook &book, readings::PassId pass, const std::string &path)
+{
+    const std::string text = exchange::writeReadingsCsv(book.readings(pass));
+    return exchange::writeFile(path, text, exchange::Overwrite::Yes);
+}
+
+outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
+                                                   const instrument::Instrument &instrument,
+                                                   const logbook::Stamp &stamp)
+{
+    const auto set = setOf(instrument);
+    if (!set)
+        return outcome::Fault{.problem = "no tolerance set is chosen for " + instrument.name +
+                                         "; the record needs one to judge by"};
+    sale_record::RecordInput input;
+    input.instrument = instrument;
+    input.set = *set;
+    input.issued = stamp.at;
+    input.issuedBy = stamp.person;
+    input.programVersion = QCoreApplication::applicationVersion().toStdString();
+    for (const readings::Pass &pass : book.passes(instrument.id))
+        input.passes.emplace_back(pass, book.readings(pass.id));
+    return sale_record::assemble(input);
+}
+
+outcome::Outcome<bool> writeRecord(const sale_record::SaleRecord &record, const std::string &path)
+{
+    const QByteArray bytes = record_pdf::makeRecordPdf(record, {});
+    return exchange::writeFile(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())},
+                               exchange::Overwrite::Yes);
+}
+
+QString proposedName(const instrument::Instrument &instrument, const QString &what)
+{
+    static const QRegularExpression notPlain("[^\\p{L}\\p{N}]+");
+    QString name = QString::fromStdString(instrument.name).toLower().replace(notPlain, "-");
+    return name + '-' + what;
+}
+
+} // namespace hammerline::main_window

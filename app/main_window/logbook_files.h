@@ -1,0 +1,31 @@
+#pragma once
+// What leaves the logbook for a file and what comes in from one, without a window: a pass as CSV, the record as PDF.
+
+#include "exchange/readings_csv.h"
+#include "main_window/workshop.h"
+#include "sale_record/sale_record.h"
+
+#include <string>
+#include <vector>
+
+namespace hammerline::main_window {
+
+/// The readings of a CSV file for an instrument; every fault with its line.
+[[nodiscard]] outcome::Outcome<std::vector<readings::Reading>>
+readingsFromFile(const std::string &path, const instrument::Instrument &instrument, units::Unit bareUnit);
+
+/// The current readings of a pass, written over what is there.
+[[nodiscard]] outcome::Outcome<bool> exportPass(const logbook::Logbook &book, readings::PassId pass,
+                                                const std::string &path);
+
+/// Everything the record says, from what the logbook holds of the instrument.
+[[nodiscard]] outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
+                                                                 const instrument::Instrument &instrument,
+                                                                 const logbook::Stamp &stamp);
+/// The record as PDF at `path`, written over what is there.
+[[nodiscard]] outcome::Outcome<bool> writeRecord(const sale_record::SaleRecord &record, const std::string &path);
+
+/// "blue-upright-as-left-2026-03-02": a file name to propose.
+[[nodiscard]] QString proposedName(const instrument::Instrument &instrument, const QString &what);
+
+} // namespace hammerline::main_window

@@ -1,0 +1,338 @@
+#include "main_window/main_window.h"
+
+#include "main_window/start_page.h"
+#include "main_window/strip_area.h"
+#include "main_window/workshop_panel.h"
+#include "wording/deed_text.h"
+#include "wording/wording.h"
+
+#include <QApplication>
+#include <QBoxLayout>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QMenu>
+#include <QSplitter>
+#include <QStackedWidget>
+
+#include <algorithm>
+
+namespace hammerline::main_window {
+
+namespace {
+
+constexpr QSize usualSize{1366, 768};
+constexpr int panelWidth = 260;
+
+/// Where a pass goes on: the quantity read last, else the first that is judged.
+catalogue::Quantity quantityToBegin(const Workshop &workshop)
+{
+    const auto &readings = workshop.pass()->readings;
+    const auto newest = std::ranges::max_element(readings, {}, &readings::Reading::at);
+    if (newest != readings.end())
+        return newest->place.quantity;
+    if (workshop.set() && !workshop.set()->entries.empty())
+        return workshop.set()->entries.begin()->first;
+    return catalogue::Quantity::Blow;
+}
+
+bool beginsNumber(const QKeyEvent &key)
+{
+    const QString text = key.text();
+    return key.modifiers().testFlag(Qt::ControlModifier) || text.isEmpty()
+               ? false
+               : text.at(0).isDigit() || text == "." || text == ",";
+}
+
+} // namespace
+
+MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
+    : QMainWindow(parent), m_prompts(surroundings.prompts), m_settings(surroundings.settings),
+      m_clock(surroundings.clock), m_workshop(std::make_unique<Workshop>(surroundings.clock)),
+      m_actions(makeActions(this)), m_pages(new QStackedWidget), m_start(new StartPage),
+      m_panel(new WorkshopPanel(*m_workshop)), m_views(new Views(*m_workshop)), m_foot(new StripArea(*m_workshop))
+{
+    setObjectName("mainWindow");
+    arrange();
+    connectParts();
+    connectActions();
+    m_views->bench()->setKeys(bench::BenchKeys::from(m_settings.store()));
+    m_workshop->setPerson(m_settings.person().toStdString());
+    tick(m_actions, m_settings);
+    m_timer.setInterval(pollMilliseconds);
+    m_timer.start();
+    showState();
+}
+
+MainWindow::~MainWindow()
+{
+    m_timer.stop();
+    m_workshop->disconnect();
+    m_views->bench()->work(nullptr, {});
+    m_workshop->close();
+}
+
+void MainWindow::arrange()
+{
+    auto *middle = new QSplitter(Qt::Horizontal);
+    middle->addWidget(m_panel);
+    middle->addWidget(m_views);
+    middle->setStretchFactor(1, 1);
+    middle->setSizes({panelWidth, usualSize.width() - panelWidth});
+    middle->setChildrenCollapsible(true);
+    auto *work = new QWidget;
+    auto *column = new QVBoxLayout(work);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(middle, 1);
+    column->addWidget(m_foot);
+    m_pages->addWidget(m_start);
+    m_pages->addWidget(work);
+    setCentralWidget(m_pages);
+    resize(usualSize);
+    restoreGeometry(m_settings.geometry());
+}
+
+void MainWindow::connectParts()
+{
+    connect(m_start, &StartPage::newWanted, this, &MainWindow::askNewLogbook);
+    connect(m_start, &StartPage::openWanted, this, &MainWindow::askOpenLogbook);
+    connect(m_start, &StartPage::recentWanted, this, &MainWindow::openLogbook);
+    connect(m_panel, &WorkshopPanel::takeInWanted, this, &MainWindow::takeIn);
+    connect(m_panel, &WorkshopPanel::beginPassWanted, this, &MainWindow::beginPass);
+    connect(m_panel, &WorkshopPanel::toleranceWanted, this, &MainWindow::chooseSet);
+    connect(m_workshop.get(), &Workshop::passChosen, this, &MainWindow::followPass);
+    connect(m_workshop.get(), &Workshop::instrumentsChanged, this, &MainWindow::showState);
+    connect(m_workshop.get(), &Workshop::readingsChanged, this, &MainWindow::nameUndo);
+    const bench::BenchView *bench = m_views->bench();
+    connect(bench, &bench::BenchView::firstStepWanted, this, &MainWindow::firstStep);
+    connect(bench, &bench::BenchView::stored, m_workshop.get(), &Workshop::passTouched);
+    connect(bench, &bench::BenchView::askedFor, this,
+            [this](catalogue::Quantity quantity, keyboard::Note note) { m_workshop->select({quantity, note}); });
+    connect(m_foot, &StripArea::noteChosen, this,
+            [this](keyboard::Note note) { goTo(m_workshop->selection().quantity, note); });
+    connect(m_views, &Views::pairChosen, this, &MainWindow::goTo);
+    connect(m_views, &Views::itemChosen, this, &MainWindow::goToItem);
+    connect(m_views, &Views::shown, this, [this](View view) {
+        if (view == View::Bench)
+            m_views->bench()->focusField();
+    });
+    connect(m_views->chart(), &ChartView::saveWanted, this, &MainWindow::saveChart);
+    connect(m_views->trouble(), &TroubleBar::tryAgain, this, &MainWindow::poll);
+    connect(&m_timer, &QTimer::timeout, this, &MainWindow::poll);
+    m_foot->strip().installEventFilter(this);
+}
+
+void MainWindow::connectActions()
+{
+    const auto on = [this](QAction *action, void (MainWindow::*deed)()) {
+        connect(action, &QAction::triggered, this, deed);
+    };
+    on(m_actions.newLogbook, &MainWindow::askNewLogbook);
+    on(m_actions.openLogbook, &MainWindow::askOpenLogbook);
+    on(m_actions.newWindow, &MainWindow::openAnotherWindow);
+    on(m_actions.importReadings, &MainWindow::importReadings);
+    on(m_actions.exportReadings, &MainWindow::exportReadings);
+    on(m_actions.makeRecord, &MainWindow::makeRecord);
+    on(m_actions.saveChart, &MainWindow::saveChart);
+    on(m_actions.undo, &MainWindow::undo);
+    on(m_actions.redo, &MainWindow::redo);
+    on(m_actions.person, &MainWindow::askPerson);
+    on(m_actions.takeIn, &MainWindow::takeIn);
+    on(m_actions.changeInstrument, &MainWindow::changeInstrument);
+    on(m_actions.chooseSet, &MainWindow::chooseSet);
+    on(m_actions.beginPass, &MainWindow::beginPass);
+    on(m_actions.changePass, &MainWindow::changePass);
+    connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
+    connect(m_actions.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+    for (std::size_t i = 0; i < m_actions.views.size(); ++i)
+        connect(m_actions.views[i], &QAction::triggered, this, [this, i] { m_views->go(static_cast<View>(i)); });
+    const std::array units{std::pair{m_actions.unitOfPass, std::optional<units::Unit>{}},
+                           std::pair{m_actions.unitMillimetre, std::optional{units::Unit::Millimetre}},
+                           std::pair{m_actions.unitInch, std::optional{units::Unit::Inch}}};
+    for (const auto &[action, unit] : units)
+        connect(action, &QAction::triggered, this, [this, chosen = unit] { setUnit(chosen); });
+    const std::array themes{std::pair{m_actions.themeSystem, ThemeChoice::System},
+                            std::pair{m_actions.themeLight, ThemeChoice::Light},
+                            std::pair{m_actions.themeDark, ThemeChoice::Dark}};
+    for (const auto &[action, choice] : themes)
+        connect(action, &QAction::triggered, this, [this, chosen = choice] { setTheme(chosen); });
+}
+
+bool MainWindow::openLogbook(const QString &path)
+{
+    try {
+        m_workshop->use(logbook::Logbook::open(path.toStdString()));
+    } catch (const outcome::BrokenWorld &broken) {
+        tellTrouble(QString::fromUtf8(broken.what()));
+        return false;
+    }
+    m_settings.remember(path);
+    m_views->trouble()->hide();
+    showState();
+    m_views->bench()->focusField();
+    return true;
+}
+
+bool MainWindow::createLogbook(const QString &path)
+{
+    auto created = logbook::Logbook::create(path.toStdString(), m_workshop->stamp());
+    if (!created) {
+        tellFaults(tr("No logbook was made"), created.faults());
+        return false;
+    }
+    m_workshop->use(std::move(created).value());
+    m_settings.remember(path);
+    showState();
+    return true;
+}
+
+void MainWindow::tellTrouble(const QString &what)
+{
+    if (m_workshop->isOpen())
+        return m_views->trouble()->tell(what, true);
+    m_prompts.tell(this, {tr("The logbook was not opened"), what, tr("The file was left as it is.")});
+}
+
+void MainWindow::showState()
+{
+    const bool open = m_workshop->isOpen();
+    m_pages->setCurrentIndex(open ? 1 : 0);
+    m_start->setRecent(m_settings.recent());
+    const auto *instrument = m_workshop->instrument();
+    const PassInView *pass = m_workshop->pass();
+    for (QAction *action : {m_actions.newWindow, m_actions.takeIn})
+        action->setEnabled(open);
+    for (QAction *action : {m_actions.changeInstrument, m_actions.chooseSet, m_actions.beginPass,
+                            m_actions.importReadings, m_actions.makeRecord})
+        action->setEnabled(instrument != nullptr);
+    for (QAction *action : {m_actions.changePass, m_actions.exportReadings, m_actions.saveChart})
+        action->setEnabled(pass != nullptr);
+    QStringList title;
+    if (instrument)
+        title << QString::fromStdString(instrument->name);
+    if (pass)
+        title << wording::nameOf(pass->pass.purpose);
+    if (open)
+        title << QFileInfo(QString::fromStdString(m_workshop->book().path())).completeBaseName();
+    title << tr("Hammerline");
+    setWindowTitle(title.join(QStringLiteral(" · ")));
+    tellFirstStep();
+    nameUndo();
+}
+
+void MainWindow::tellFirstStep()
+{
+    if (!m_workshop->instrument())
+        m_views->bench()->sayFirst(tr("No instrument yet."),
+                                   tr("Take in the first one: a name and the kind of action suffice to begin."),
+                                   tr("Take in an instrument"));
+    else
+        m_views->bench()->sayFirst(tr("No pass yet."),
+                                   tr("Begin one as found, before anything is turned; then read key by key."),
+                                   tr("Begin a pass"));
+}
+
+void MainWindow::nameUndo()
+{
+    const auto name = [](QAction *action, const QString &verb, const std::optional<logbook::Deed> &deed) {
+        action->setEnabled(deed.has_value());
+        action->setText(deed ? verb + ' ' + wording::deedText(*deed) : verb);
+    };
+    name(m_actions.undo, tr("&Undo"), m_workshop->undoable());
+    name(m_actions.redo, tr("Do a&gain"), m_workshop->redoable());
+}
+
+void MainWindow::followPass()
+{
+    const PassInView *pass = m_workshop->pass();
+    const auto *instrument = m_workshop->instrument();
+    if (!pass || !instrument) {
+        m_views->bench()->work(nullptr, {});
+    } else {
+        followForm();
+        auto stamper = [this] { return m_workshop->stamp(); };
+        m_views->bench()->work(std::make_unique<bench::EntrySession>(m_workshop->book(), *instrument, pass->pass,
+                                                                     m_workshop->set(), stamper),
+                               quantityToBegin(*m_workshop));
+    }
+    showState();
+}
+
+void MainWindow::followForm()
+{
+    const PassInView *pass = m_workshop->pass();
+    const readings::Pass said = pass ? pass->pass : readings::Pass{};
+    const auto form = wording::formOf(m_settings.shownUnit().value_or(said.unit), said.gauge.resolution);
+    m_views->setForm(form);
+    m_foot->setForm(form);
+}
+
+void MainWindow::goTo(catalogue::Quantity quantity, keyboard::Note note)
+{
+    m_workshop->select({quantity, note});
+    m_views->bench()->ask(quantity, note);
+}
+
+void MainWindow::goToItem(const review::Item &item)
+{
+    if (!m_workshop->pass() || m_workshop->pass()->pass.id != item.pass)
+        m_workshop->choosePass(item.pass);
+    goTo(item.verdict.quantity, item.verdict.note);
+    m_views->go(View::Bench);
+}
+
+void MainWindow::poll()
+{
+    try {
+        if (m_workshop->poll())
+            m_views->bench()->refresh();
+        if (sender() != &m_timer)
+            m_views->trouble()->hide();
+        m_timer.start();
+    } catch (const outcome::BrokenWorld &broken) {
+        m_timer.stop(); // told once; "Try again" starts it anew
+        tellTrouble(QString::fromUtf8(broken.what()));
+    }
+}
+
+void MainWindow::fillRecent()
+{
+    m_actions.recent->clear();
+    for (const QString &path : m_settings.recent())
+        m_actions.recent->addAction(path, this, [this, path] { openLogbook(path); });
+    m_actions.recent->setEnabled(!m_actions.recent->isEmpty());
+}
+
+void MainWindow::setTheme(ThemeChoice choice)
+{
+    m_settings.setTheme(choice);
+    wording::applyTheme(*qApp, themeFor(choice));
+}
+
+void MainWindow::setUnit(std::optional<units::Unit> unit)
+{
+    m_settings.setShownUnit(unit);
+    followForm();
+}
+
+void MainWindow::closeEvent(QCloseEvent *event)
+{
+    m_settings.setGeometry(saveGeometry());
+    QMainWindow::closeEvent(event);
+}
+
+bool MainWindow::eventFilter(QObject *watched, QEvent *event)
+{
+    // A number typed while the strip has the focus is meant for the bench.
+    if (watched == &m_foot->strip() && event->type() == QEvent::KeyPress) {
+        auto &key = *static_cast<QKeyEvent *>(event);
+        if (beginsNumber(key) && m_views->bench()->session()) {
+            m_views->go(View::Bench);
+            m_views->bench()->takeKey(key);
+            return true;
+        }
+    }
+    return QMainWindow::eventFilter(watched, event);
+}
+
+} // namespace hammerline::main_window

@@ -1,0 +1,114 @@
+#pragma once
+// The window: the workshop at the left, a view in the centre, the strip across the foot. It connects the rooms and does
+// little itself; what can be tested without a window lives in workshop.h and logbook_files.h.
+//
+// A window has a logbook of its own. Several windows may be open on one file; each looks twice a second for what the
+// others have done. A BrokenWorld ends in `tellTrouble` (see guarded_application.h).
+
+#include "main_window/actions.h"
+#include "main_window/settings.h"
+#include "main_window/views.h"
+#include "main_window/workshop.h"
+#include "prompts/prompts.h"
+
+#include <QMainWindow>
+#include <QTimer>
+
+#include <memory>
+#include <optional>
+
+class QApplication;
+class QStackedWidget;
+
+namespace hammerline::main_window {
+
+class StartPage;
+class StripArea;
+class WorkshopPanel;
+
+/// What a window needs from outside; outlives it.
+struct Surroundings {
+    prompts::Prompts &prompts;
+    QSettings &settings;
+    Clock clock;
+};
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+public:
+    static constexpr int pollMilliseconds = 500;
+
+    explicit MainWindow(const Surroundings &surroundings, QWidget *parent = nullptr);
+    ~MainWindow() override;
+
+    /// False where the file is none of ours or broken; the trouble bar says why.
+    bool openLogbook(const QString &path);
+    bool createLogbook(const QString &path);
+    void tellTrouble(const QString &what);
+    [[nodiscard]] const Workshop &workshop() const { return *m_workshop; }
+    [[nodiscard]] Views &views() const { return *m_views; }
+
+protected:
+    void closeEvent(QCloseEvent *event) override;
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
+private:
+    // main_window.cpp: how the parts hang together
+    void arrange();
+    void connectParts();
+    void connectActions();
+    void showState();
+    void tellFirstStep();
+    void nameUndo();
+    void followPass();
+    void followForm();
+    void goTo(catalogue::Quantity quantity, keyboard::Note note);
+    void goToItem(const review::Item &item);
+    void poll();
+    void fillRecent();
+    void setTheme(ThemeChoice choice);
+    void setUnit(std::optional<units::Unit> unit);
+
+    // main_window_deeds.cpp: what the menus do
+    void askNewLogbook();
+    void askOpenLogbook();
+    void openAnotherWindow();
+    void takeIn();
+    void changeInstrument();
+    void storeInstrument(const instrument::Instrument &instrument);
+    void chooseSet();
+    void beginPass();
+    void changePass();
+    void beginWith(const readings::Pass &pass, const std::vector<readings::Reading> &imported);
+    [[nodiscard]] readings::Pass proposedPass() const;
+    void firstStep();
+    void importReadings();
+    void exportReadings();
+    void saveChart();
+    void makeRecord();
+    void undo();
+    void redo();
+    void retrace(const std::optional<logbook::Deed> &deed, bool back);
+    void askPerson();
+    void tellFaults(const QString &title, const std::vector<outcome::Fault> &faults);
+    [[nodiscard]] std::optional<QString> askSave(const QString &title, const QString &filter, const QString &suffix,
+                                                 const QString &name);
+
+    prompts::Prompts &m_prompts;
+    Settings m_settings;
+    Clock m_clock;
+    std::unique_ptr<Workshop> m_workshop;
+    Actions m_actions;
+    QStackedWidget *m_pages;
+    StartPage *m_start;
+    WorkshopPanel *m_panel;
+    Views *m_views;
+    StripArea *m_foot;
+    QTimer m_timer;
+};
+
+/// Theme, window and event loop of the desktop; `logbook` is opened first. The exit status. The application should be
+/// a GuardedApplication, and its name and version set.
+[[nodiscard]] int runDesktop(QApplication &application, const std::optional<QString> &logbook);
+
+} // namespace hammerline::main_window

@@ -1,0 +1,112 @@
+#include "main_window/readings_view.h"
+
+#include "wording/palette.h"
+
+#include <QBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QSignalBlocker>
+#include <QTableView>
+
+namespace hammerline::main_window {
+
+namespace {
+
+QTableView *makeTable(QAbstractItemModel *model, const char *name, const QString &accessibleName)
+{
+    auto *table = new QTableView;
+    table->setObjectName(name);
+    table->setAccessibleName(accessibleName);
+    table->setModel(model);
+    table->setShowGrid(false);
+    table->setFrameShape(QFrame::NoFrame);
+    table->setTabKeyNavigation(false);
+    table->horizontalHeader()->setHighlightSections(false);
+    return table;
+}
+
+/// As tall as its rows.
+void fitHeight(QTableView *table)
+{
+    int height = table->horizontalHeader()->sizeHint().height() + 2;
+    for (int row = 0; row < table->model()->rowCount(); ++row)
+        height += table->rowHeight(row);
+    table->setFixedHeight(height);
+}
+
+} // namespace
+
+ReadingsView::ReadingsView(Workshop &workshop, QWidget *parent)
+    : QWidget(parent), m_workshop(workshop), m_readings(new ReadingModel(this)), m_summary(new SummaryModel(this)),
+      m_table(makeTable(m_readings, "readingsTable", tr("Readings by note and quantity"))),
+      m_summaryTable(makeTable(m_summary, "summaryTable", tr("Summary by quantity"))), m_empty(new QLabel)
+{
+    m_summaryTable->verticalHeader()->hide();
+    m_summaryTable->setSelectionMode(QAbstractItemView::NoSelection);
+    m_summaryTable->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_summaryTable->verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + 2 * wording::gridStep);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + wording::gridStep);
+    m_empty->setFont(wording::font(wording::TextSize::Heading));
+    m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_empty->setText(tr("No readings yet. What is read at the bench is listed here."));
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(24, 12, 24, 8);
+    column->setSpacing(3 * wording::gridStep);
+    column->addWidget(m_summaryTable);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_empty, 1);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex &at) {
+        if (at.isValid())
+            emit pairChosen(m_readings->quantityAt(at.column()), m_readings->noteAt(at.row()));
+    });
+    connect(&m_workshop, &Workshop::passChosen, this, &ReadingsView::fillIfSeen);
+    connect(&m_workshop, &Workshop::readingsChanged, this, &ReadingsView::fillIfSeen);
+    connect(&m_workshop, &Workshop::selected, this, &ReadingsView::followSelection);
+    fill();
+}
+
+void ReadingsView::setForm(const wording::NumberForm &form)
+{
+    m_form = form;
+    fillIfSeen();
+}
+
+void ReadingsView::fill()
+{
+    m_readings->show(m_workshop.instrument(), m_workshop.pass(), m_form);
+    m_summary->show(m_workshop.summaries(), m_form);
+    const bool empty = m_readings->rowCount() == 0;
+    m_empty->setVisible(empty);
+    m_table->setVisible(!empty);
+    m_summaryTable->setVisible(!empty && m_summary->rowCount() > 0);
+    m_summaryTable->resizeColumnsToContents();
+    m_table->resizeColumnsToContents();
+    fitHeight(m_summaryTable);
+    followSelection();
+}
+
+void ReadingsView::fillIfSeen()
+{
+    if (isVisible())
+        fill();
+}
+
+void ReadingsView::followSelection()
+{
+    const QModelIndex at = m_readings->indexOf(m_workshop.selection());
+    if (!at.isValid() || at == m_table->currentIndex())
+        return;
+    const QSignalBlocker quiet(m_table->selectionModel());
+    m_table->setCurrentIndex(at);
+    m_table->scrollTo(at);
+    m_table->viewport()->update();
+}
+
+void ReadingsView::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    fill();
+}
+
+} // namespace hammerline::main_window

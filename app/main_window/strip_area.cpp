@@ -1,0 +1,113 @@
+#include "main_window/strip_area.h"
+
+#include "wording/palette.h"
+
+#include <QBoxLayout>
+#include <QCheckBox>
+#include <QLabel>
+
+namespace hammerline::main_window {
+
+namespace {
+
+using keyboard_strip::StripModel;
+
+/// Whether `next` differs from `shown` in single keys alone.
+bool sameKeyboard(const StripModel &shown, const StripModel &next)
+{
+    return shown.compass == next.compass && shown.sections == next.sections && shown.caption == next.caption &&
+           shown.keys.size() == next.keys.size();
+}
+
+} // namespace
+
+StripArea::StripArea(Workshop &workshop, QWidget *parent)
+    : QWidget(parent), m_workshop(workshop), m_strip(new keyboard_strip::KeyboardStrip), m_caption(new QLabel),
+      m_story(new QLabel), m_worst(new QCheckBox(tr("Worst of all quantities")))
+{
+    m_strip->setObjectName("strip");
+    m_strip->setLegendShown(true);
+    m_strip->setModel(keyboard_strip::emptyModel({}, {}));
+    m_caption->setObjectName("stripCaption");
+    m_caption->setFont(wording::font(wording::TextSize::Body, true));
+    m_story->setObjectName("stripStory");
+    m_story->setTextFormat(Qt::PlainText);
+    m_story->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_worst->setObjectName("stripWorst");
+    auto *head = new QHBoxLayout;
+    head->setSpacing(4 * wording::gridStep);
+    head->addWidget(m_caption);
+    head->addWidget(m_story, 1);
+    head->addWidget(m_worst);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 4, 12, 8);
+    column->setSpacing(wording::gridStep);
+    column->addLayout(head);
+    column->addWidget(m_strip);
+    connect(m_strip, &keyboard_strip::KeyboardStrip::noteChosen, this, &StripArea::noteChosen);
+    connect(m_strip, &keyboard_strip::KeyboardStrip::noteTold, this, &StripArea::tell);
+    connect(m_worst, &QCheckBox::toggled, this, &StripArea::showAll);
+    connect(&m_workshop, &Workshop::passChosen, this, &StripArea::showAll);
+    connect(&m_workshop, &Workshop::readingsChanged, this, &StripArea::showAll);
+    connect(&m_workshop, &Workshop::selected, this, &StripArea::followSelection);
+}
+
+void StripArea::setForm(const wording::NumberForm &form)
+{
+    m_form = form;
+    showAll();
+}
+
+StripModel StripArea::modelNow() const
+{
+    const auto *instrument = m_workshop.instrument();
+    if (!instrument)
+        return keyboard_strip::emptyModel({}, {});
+    const PassInView *pass = m_workshop.pass();
+    if (!pass)
+        return keyboard_strip::emptyModel(instrument->compass, instrument->sections);
+    const PassInView *before = m_workshop.before();
+    keyboard_strip::StripSource source;
+    source.compass = instrument->compass;
+    source.sections = instrument->sections;
+    source.now = &pass->judgement;
+    source.before = before ? &before->judgement : nullptr;
+    source.form = m_form;
+    if (!m_worst->isChecked())
+        source.quantity = m_workshop.selection().quantity;
+    return keyboard_strip::modelOf(source);
+}
+
+void StripArea::showAll()
+{
+    m_shown = m_workshop.selection().quantity;
+    StripModel next = modelNow();
+    m_caption->setText(next.caption);
+    if (sameKeyboard(m_strip->model(), next)) {
+        for (std::size_t i = 0; i < next.keys.size(); ++i)
+            if (!(next.keys[i] == m_strip->model().keys[i]))
+                m_strip->setKey(next.keys[i]);
+    } else {
+        m_strip->setModel(std::move(next));
+    }
+    followSelection();
+}
+
+void StripArea::followSelection()
+{
+    const Selection &selection = m_workshop.selection();
+    if (m_shown != selection.quantity && !m_worst->isChecked())
+        return showAll();
+    m_strip->select(selection.note);
+    const auto *key = m_strip->model().find(selection.note);
+    m_chosenStory = key ? key->story : QString();
+    tell({});
+}
+
+void StripArea::tell(const QString &story)
+{
+    m_story->setText(story.isEmpty() ? m_chosenStory : story);
+    m_story->setToolTip(m_story->text());
+}
+
+} // namespace hammerline::main_window

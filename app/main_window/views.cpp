@@ -1,0 +1,91 @@
+#include "main_window/views.h"
+
+#include "wording/palette.h"
+
+#include <QBoxLayout>
+#include <QStackedWidget>
+#include <QTabBar>
+
+namespace hammerline::main_window {
+
+Views::Views(Workshop &workshop, QWidget *parent)
+    : QWidget(parent), m_workshop(workshop), m_names(new QTabBar), m_stack(new QStackedWidget),
+      m_trouble(new TroubleBar), m_bench(new bench::BenchView), m_chart(new ChartView(workshop)),
+      m_readings(new ReadingsView(workshop)), m_worst(new review_desk::ReviewDesk(review_desk::Scope::OnePass)),
+      m_review(new review_desk::ReviewDesk(review_desk::Scope::Workshop))
+{
+    m_names->setObjectName("viewNames");
+    m_names->setAccessibleName(tr("Views"));
+    m_names->setDrawBase(false);
+    m_names->setExpanding(false);
+    m_names->setFont(wording::font(wording::TextSize::Heading));
+    m_bench->setObjectName("bench");
+    add(m_bench, tr("Bench"));
+    add(m_chart, tr("Charts"));
+    add(m_readings, tr("Readings"));
+    add(m_worst, tr("Out of tolerance"));
+    add(m_review, tr("Review"));
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_names);
+    column->addWidget(m_trouble);
+    column->addWidget(m_stack, 1);
+    connectViews();
+}
+
+void Views::add(QWidget *view, const QString &name)
+{
+    m_stack->addWidget(view);
+    m_names->addTab(name);
+}
+
+void Views::connectViews()
+{
+    connect(m_names, &QTabBar::currentChanged, this, [this](int index) {
+        m_stack->setCurrentIndex(index);
+        fillLists();
+        emit shown(static_cast<View>(index));
+    });
+    connect(m_readings, &ReadingsView::pairChosen, this, &Views::pairChosen);
+    connect(m_chart, &ChartView::noteChosen, this,
+            [this](keyboard::Note note) { emit pairChosen(m_workshop.selection().quantity, note); });
+    for (review_desk::ReviewDesk *desk : {m_worst, m_review})
+        connect(desk, &review_desk::ReviewDesk::chosen, this, &Views::itemChosen);
+    connect(&m_workshop, &Workshop::passChosen, this, &Views::fillLists);
+    connect(&m_workshop, &Workshop::readingsChanged, this, &Views::fillLists);
+    connect(&m_workshop, &Workshop::instrumentsChanged, this, &Views::fillLists);
+}
+
+void Views::go(View view)
+{
+    m_names->setCurrentIndex(static_cast<int>(view));
+}
+
+View Views::current() const
+{
+    return static_cast<View>(m_names->currentIndex());
+}
+
+void Views::setForm(const wording::NumberForm &form)
+{
+    m_form = form;
+    m_bench->setForm(form);
+    m_chart->setForm(form);
+    m_readings->setForm(form);
+    fillLists();
+}
+
+void Views::fillLists()
+{
+    if (current() != View::Worst && current() != View::Review)
+        return;
+    review_desk::InstrumentNames names;
+    for (const instrument::Instrument &each : m_workshop.instruments())
+        names[each.id] = QString::fromStdString(each.name);
+    Workshop::Queue queue = current() == View::Worst ? m_workshop.queueOfPass() : m_workshop.queue();
+    review_desk::ReviewDesk *desk = current() == View::Worst ? m_worst : m_review;
+    desk->show(std::move(queue.items), std::move(names), m_form, queue.judged);
+}
+
+} // namespace hammerline::main_window

@@ -1,0 +1,56 @@
+#pragma once
+// The centre: one view at a time, named above, and the trouble bar over them.
+
+#include "bench/bench.h"
+#include "main_window/chart_view.h"
+#include "main_window/readings_view.h"
+#include "main_window/trouble_bar.h"
+#include "main_window/workshop.h"
+#include "review_desk/review_desk.h"
+
+#include <QWidget>
+
+class QStackedWidget;
+class QTabBar;
+
+namespace hammerline::main_window {
+
+enum class View { Bench, Charts, Readings, Worst, Review };
+
+class Views : public QWidget {
+    Q_OBJECT
+public:
+    explicit Views(Workshop &workshop, QWidget *parent = nullptr);
+
+    void go(View view);
+    [[nodiscard]] View current() const;
+    void setForm(const wording::NumberForm &form);
+
+    [[nodiscard]] bench::BenchView *bench() const { return m_bench; }
+    [[nodiscard]] ChartView *chart() const { return m_chart; }
+    [[nodiscard]] TroubleBar *trouble() const { return m_trouble; }
+
+signals:
+    void shown(hammerline::main_window::View view);
+    void pairChosen(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
+    /// An item of any instrument: go there.
+    void itemChosen(const hammerline::review::Item &item);
+
+private:
+    void add(QWidget *view, const QString &name);
+    void connectViews();
+    void fillLists();
+
+    Workshop &m_workshop;
+    wording::NumberForm m_form;
+    QTabBar *m_names;
+    QStackedWidget *m_stack;
+    TroubleBar *m_trouble;
+    bench::BenchView *m_bench;
+    ChartView *m_chart;
+    ReadingsView *m_readings;
+    review_desk::ReviewDesk *m_worst;
+    review_desk::ReviewDesk *m_review;
+};
+
+} // namespace hammerline::main_window

@@ -1,0 +1,220 @@
+#include "main_window/workshop.h"
+
+#include "exchange/tolerance_json.h"
+
+#include <algorithm>
+
+namespace hammerline::main_window {
+
+namespace {
+
+tolerance::Judgement judgementOf(const instrument::Instrument &instrument, const readings::ValueTable &values,
+                                 const std::optional<tolerance::ToleranceSet> &set)
+{
+    tolerance::ToleranceSet none;
+    none.action = instrument.action;
+    return tolerance::judge(values, set ? *set : none, instrument.compass, instrument.sections);
+}
+
+using MaybeDeed = std::optional<logbook::Deed>;
+
+MaybeDeed newerOf(const MaybeDeed &a, const MaybeDeed &b)
+{
+    if (!a || !b)
+        return a ? a : b;
+    return a->id > b->id ? a : b;
+}
+
+} // namespace
+
+std::optional<tolerance::ToleranceSet> setOf(const instrument::Instrument &instrument)
+{
+    if (instrument.toleranceText.empty())
+        return std::nullopt;
+    auto set = exchange::readToleranceSet(instrument.toleranceText, instrument.toleranceId);
+    return set ? std::optional(std::move(set).value()) : std::nullopt;
+}
+
+Workshop::Workshop(Clock clock, QObject *parent) : QObject(parent), m_clock(std::move(clock)) {}
+
+void Workshop::use(logbook::Logbook book)
+{
+    close();
+    m_book.emplace(std::move(book));
+    readInstruments();
+    emit instrumentsChanged();
+    if (!m_instruments.empty())
+        chooseInstrument(m_instruments.front().id);
+}
+
+void Workshop::close()
+{
+    m_instruments.clear();
+    m_instrument = 0;
+    m_pass.reset();
+    m_before.reset();
+    m_set.reset();
+    emit passChosen(); // whoever works on the logbook lets go of it before it is closed
+    m_book.reset();
+    emit instrumentsChanged();
+}
+
+bool Workshop::poll()
+{
+    if (!m_book || m_book->newestDeed() == m_seen)
+        return false;
+    instrumentsTouched();
+    return true;
+}
+
+void Workshop::passTouched()
+{
+    const logbook::DeedId newest = m_book->newestDeed();
+    if (newest != m_seen + 1)
+        return instrumentsTouched(); // somebody else's deed came in between
+    m_seen = newest;
+    readPass();
+    emit readingsChanged();
+}
+
+void Workshop::instrumentsTouched()
+{
+    const auto before = instrument() ? std::optional(*instrument()) : std::nullopt;
+    readInstruments();
+    readSet();
+    emit instrumentsChanged();
+    readPass();
+    if (before && instrument() && *before == *instrument())
+        emit readingsChanged();
+    else
+        emit passChosen();
+}
+
+std::vector<readings::Pass> Workshop::passesOf(instrument::InstrumentId id) const
+{
+    return m_book ? m_book->passes(id) : std::vector<readings::Pass>{};
+}
+
+const instrument::Instrument *Workshop::instrument() const
+{
+    const auto found = std::ranges::find(m_instruments, m_instrument, &instrument::Instrument::id);
+    return found == m_instruments.end() ? nullptr : &*found;
+}
+
+analysis::Summaries Workshop::summaries() const
+{
+    if (!m_pass)
+        return {};
+    return analysis::summarise(m_pass->judgement, m_set ? &*m_set : nullptr);
+}
+
+std::optional<logbook::Deed> Workshop::undoable() const
+{
+    if (!m_book || m_instrument == 0)
+        return std::nullopt;
+    return newerOf(m_pass ? m_book->undoable(m_pass->pass.id) : std::nullopt,
+                   m_book->undoableOfInstrument(m_instrument));
+}
+
+std::optional<logbook::Deed> Workshop::redoable() const
+{
+    if (!m_book || m_instrument == 0)
+        return std::nullopt;
+    return newerOf(m_pass ? m_book->redoable(m_pass->pass.id) : std::nullopt,
+                   m_book->redoableOfInstrument(m_instrument));
+}
+
+void Workshop::chooseInstrument(instrument::InstrumentId id)
+{
+    m_instrument = id;
+    m_pass.reset();
+    readSet();
+    const auto passes = passesOf(id);
+    if (!passes.empty())
+        m_pass = view(passes.back());
+    readPass();
+    emit passChosen();
+}
+
+void Workshop::choosePass(readings::PassId id)
+{
+    const auto pass = m_book->pass(id);
+    if (!pass)
+        return;
+    m_instrument = pass->instrument;
+    readSet();
+    m_pass = view(*pass);
+    readPass();
+    emit passChosen();
+}
+
+void Workshop::select(const Selection &selection)
+{
+    if (selection == m_selection)
+        return;
+    m_selection = selection;
+    emit selected();
+}
+
+Workshop::Queue Workshop::queue() const
+{
+    std::vector<review::JudgedPass> judged;
+    for (const instrument::Instrument &each : m_instruments) {
+        const auto set = setOf(each);
+        const auto passes = passesOf(each.id);
+        const auto newest = std::find_if(passes.rbegin(), passes.rend(), [this](const readings::Pass &pass) {
+            return m_book->readingCount(pass.id) > 0;
+        });
+        if (!set || newest == passes.rend())
+            continue;
+        const auto values = readings::meansOf(m_book->readings(newest->id));
+        judged.push_back({each.id, newest->id, judgementOf(each, values, set)});
+    }
+    return {review::queueOf(judged), !judged.empty()};
+}
+
+Workshop::Queue Workshop::queueOfPass() const
+{
+    if (!m_pass || !m_set || m_pass->values.empty())
+        return {};
+    return {review::queueOf({{m_instrument, m_pass->pass.id, m_pass->judgement}}), true};
+}
+
+PassInView Workshop::view(const readings::Pass &pass) const
+{
+    PassInView made{pass, m_book->readings(pass.id), {}, {}};
+    made.values = readings::meansOf(made.readings);
+    if (const auto *of = instrument())
+        made.judgement = judgementOf(*of, made.values, m_set);
+    return made;
+}
+
+void Workshop::readInstruments()
+{
+    m_seen = m_book->newestDeed();
+    m_instruments = m_book->instruments();
+}
+
+void Workshop::readSet()
+{
+    const auto *of = instrument();
+    m_set = of ? setOf(*of) : std::nullopt;
+}
+
+void Workshop::readPass()
+{
+    m_before.reset();
+    if (!m_pass)
+        return;
+    if (const auto pass = m_book->pass(m_pass->pass.id))
+        m_pass = view(*pass);
+    for (const readings::Pass &each : passesOf(m_instrument)) {
+        if (each.purpose != readings::Purpose::AsFound || m_book->readingCount(each.id) == 0)
+            continue;
+        if (each.id != m_pass->pass.id)
+            m_before = view(each);
+        return;
+    }
+}
+
+} // namespace hammerline::main_window

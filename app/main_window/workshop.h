@@ -1,0 +1,117 @@
+#pragma once
+// What one window works on: an open logbook, the instrument and pass chosen in it, everything derived from their
+// readings, and the note that all views speak of. Views read from here and hear here what changed; only the main window
+// and the bench write to the logbook.
+//
+// Two windows on one logbook have a Workshop each; `poll` notices what the other has done.
+
+#include "analysis/analysis.h"
+#include "exchange/built_in.h"
+#include "instrument/instrument.h"
+#include "logbook/logbook.h"
+#include "readings/readings.h"
+#include "review/review.h"
+#include "tolerance/judge.h"
+
+#include <QObject>
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace hammerline::main_window {
+
+using Clock = std::function<readings::Instant()>;
+
+/// A pass with all that follows from its readings.
+struct PassInView {
+    readings::Pass pass{};
+    std::vector<readings::Reading> readings{};
+    readings::ValueTable values{};
+    tolerance::Judgement judgement{};
+};
+
+struct Selection {
+    catalogue::Quantity quantity = catalogue::Quantity::Blow;
+    keyboard::Note note{};
+    bool operator==(const Selection &) const = default;
+};
+
+class Workshop : public QObject {
+    Q_OBJECT
+public:
+    explicit Workshop(Clock clock, QObject *parent = nullptr);
+
+    // Logbook ---------------------------------------------------------------------------------------------------
+    [[nodiscard]] bool isOpen() const { return m_book.has_value(); }
+    [[nodiscard]] logbook::Logbook &book() { return *m_book; }
+    [[nodiscard]] const logbook::Logbook &book() const { return *m_book; }
+    void use(logbook::Logbook book);
+    void close();
+    void setPerson(std::string person) { m_person = std::move(person); }
+    [[nodiscard]] logbook::Stamp stamp() const { return {m_clock(), m_person}; }
+    /// True where somebody else has done something since; everything is read anew then.
+    bool poll();
+    /// This window has done something: read anew what may have changed.
+    void passTouched();
+    void instrumentsTouched();
+
+    // What is chosen --------------------------------------------------------------------------------------------
+    [[nodiscard]] const std::vector<instrument::Instrument> &instruments() const { return m_instruments; }
+    [[nodiscard]] std::vector<readings::Pass> passesOf(instrument::InstrumentId id) const;
+    /// Null: none is chosen.
+    [[nodiscard]] const instrument::Instrument *instrument() const;
+    [[nodiscard]] const PassInView *pass() const { return m_pass ? &*m_pass : nullptr; }
+    /// The first as-found pass with readings, to hold the chosen one against; null where that is the chosen one.
+    [[nodiscard]] const PassInView *before() const { return m_before ? &*m_before : nullptr; }
+    [[nodiscard]] const std::optional<tolerance::ToleranceSet> &set() const { return m_set; }
+    [[nodiscard]] analysis::Summaries summaries() const;
+
+    /// The newest deed of the chosen pass or instrument that can be taken back, or done again.
+    [[nodiscard]] std::optional<logbook::Deed> undoable() const;
+    [[nodiscard]] std::optional<logbook::Deed> redoable() const;
+
+    /// Chooses the newest pass of the instrument too.
+    void chooseInstrument(instrument::InstrumentId id);
+    void choosePass(readings::PassId id);
+
+    [[nodiscard]] const Selection &selection() const { return m_selection; }
+    void select(const Selection &selection);
+
+    /// Every item of the workshop, worst first, and whether any pass could be judged.
+    struct Queue {
+        std::vector<review::Item> items{};
+        bool judged = false;
+    };
+    [[nodiscard]] Queue queue() const;
+    [[nodiscard]] Queue queueOfPass() const;
+
+signals:
+    void instrumentsChanged();
+    void passChosen();   ///< another instrument or pass, or none; the tolerance set may be another
+    void readingsChanged();
+    void selected();
+
+private:
+    [[nodiscard]] PassInView view(const readings::Pass &pass) const;
+    void readInstruments();
+    void readSet();
+    void readPass();
+
+    Clock m_clock;
+    std::string m_person;
+    std::optional<logbook::Logbook> m_book;
+    logbook::DeedId m_seen = 0;
+    std::vector<instrument::Instrument> m_instruments;
+    instrument::InstrumentId m_instrument = 0;
+    std::optional<PassInView> m_pass;
+    std::optional<PassInView> m_before;
+    std::optional<tolerance::ToleranceSet> m_set;
+    Selection m_selection;
+};
+
+/// The tolerance set in force for an instrument; absent where none is chosen or its text no longer reads.
+[[nodiscard]] std::optional<tolerance::ToleranceSet> setOf(const instrument::Instrument &instrument);
+
+} // namespace hammerline::main_window

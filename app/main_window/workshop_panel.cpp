@@ -1,0 +1,148 @@
+#include "main_window/workshop_panel.h"
+
+#include "wording/palette.h"
+#include "wording/wording.h"
+
+#include <QBoxLayout>
+#include <QDateTime>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLocale>
+#include <QPushButton>
+#include <QScopedValueRollback>
+#include <QTreeWidget>
+
+namespace hammerline::main_window {
+
+namespace {
+
+constexpr int instrumentRole = Qt::UserRole;
+constexpr int passRole = Qt::UserRole + 1;
+
+QString dayOf(readings::Instant instant)
+{
+    const QDateTime moment = QDateTime::fromMSecsSinceEpoch(instant.time_since_epoch().count());
+    return QLocale().toString(moment.date(), QLocale::ShortFormat);
+}
+
+/// "Maker Model, 1911, no. 4711; 131 cm upright"
+QString describe(const instrument::Instrument &instrument)
+{
+    QStringList parts;
+    const QString build = QString::fromStdString(instrument.maker + " " + instrument.model).trimmed();
+    if (!build.isEmpty())
+        parts << build;
+    if (instrument.year)
+        parts << QString::number(*instrument.year);
+    if (!instrument.serial.empty())
+        parts << WorkshopPanel::tr("no. %1").arg(QString::fromStdString(instrument.serial));
+    parts << wording::nameOf(instrument.action);
+    if (instrument.size)
+        parts << WorkshopPanel::tr("%1 cm").arg(instrument.size->inMillimetres() / 10);
+    parts << WorkshopPanel::tr("%n notes", nullptr, instrument.compass.count());
+    return parts.join(", ");
+}
+
+} // namespace
+
+WorkshopPanel::WorkshopPanel(Workshop &workshop, QWidget *parent)
+    : QWidget(parent), m_workshop(workshop), m_tree(new QTreeWidget), m_detail(new QLabel), m_set(new QPushButton),
+      m_begin(new QPushButton(tr("Begin a pass")))
+{
+    m_tree->setObjectName("workshopTree");
+    m_tree->setAccessibleName(tr("Instruments and their passes"));
+    m_tree->setHeaderHidden(true);
+    m_tree->setIndentation(3 * wording::gridStep);
+    m_tree->setWordWrap(true);
+    m_detail->setWordWrap(true);
+    m_detail->setTextFormat(Qt::PlainText);
+    m_detail->setObjectName("instrumentDetail");
+    m_set->setObjectName("toleranceButton");
+    m_begin->setObjectName("panelBeginPass");
+    auto *takeIn = new QPushButton(tr("Take in an instrument"));
+    takeIn->setObjectName("panelTakeIn");
+    connect(takeIn, &QPushButton::clicked, this, &WorkshopPanel::takeInWanted);
+    connect(m_begin, &QPushButton::clicked, this, &WorkshopPanel::beginPassWanted);
+    connect(m_set, &QPushButton::clicked, this, &WorkshopPanel::toleranceWanted);
+    connect(m_tree, &QTreeWidget::currentItemChanged, this, &WorkshopPanel::choose);
+    connect(&m_workshop, &Workshop::instrumentsChanged, this, &WorkshopPanel::fill);
+    connect(&m_workshop, &Workshop::passChosen, this, &WorkshopPanel::markChosen);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 12, 0, 8);
+    column->setSpacing(2 * wording::gridStep);
+    column->addWidget(m_tree, 1);
+    for (QWidget *part : std::initializer_list<QWidget *>{m_detail, m_set, m_begin, takeIn})
+        column->addWidget(part);
+    tellDetail();
+}
+
+void WorkshopPanel::fill()
+{
+    const QScopedValueRollback filling(m_filling, true);
+    m_tree->clear();
+    for (const instrument::Instrument &each : m_workshop.instruments()) {
+        auto *row = new QTreeWidgetItem(m_tree, {QString::fromStdString(each.name)});
+        row->setData(0, instrumentRole, QVariant::fromValue<qlonglong>(each.id));
+        row->setToolTip(0, describe(each));
+        QFont bold = row->font(0);
+        bold.setBold(true);
+        row->setFont(0, bold);
+        addPasses(row, each);
+    }
+    markChosen();
+}
+
+void WorkshopPanel::addPasses(QTreeWidgetItem *row, const instrument::Instrument &instrument)
+{
+    for (const readings::Pass &pass : m_workshop.passesOf(instrument.id)) {
+        const QString text = tr("%1, %2").arg(wording::nameOf(pass.purpose), dayOf(pass.began));
+        auto *child = new QTreeWidgetItem(row, {text});
+        child->setData(0, passRole, QVariant::fromValue<qlonglong>(pass.id));
+        child->setToolTip(0, QString::fromStdString(pass.person));
+    }
+}
+
+void WorkshopPanel::markChosen()
+{
+    const QScopedValueRollback filling(m_filling, true);
+    const auto *instrument = m_workshop.instrument();
+    const auto *pass = m_workshop.pass();
+    for (int i = 0; i < m_tree->topLevelItemCount(); ++i) {
+        QTreeWidgetItem *row = m_tree->topLevelItem(i);
+        const bool here = instrument && row->data(0, instrumentRole).toLongLong() == instrument->id;
+        row->setExpanded(here || row->isExpanded());
+        if (here && !pass)
+            m_tree->setCurrentItem(row);
+        for (int j = 0; j < row->childCount(); ++j)
+            if (pass && row->child(j)->data(0, passRole).toLongLong() == pass->pass.id)
+                m_tree->setCurrentItem(row->child(j));
+    }
+    tellDetail();
+}
+
+void WorkshopPanel::choose(QTreeWidgetItem *item)
+{
+    if (m_filling || item == nullptr)
+        return;
+    const QVariant pass = item->data(0, passRole);
+    if (pass.isValid())
+        m_workshop.choosePass(pass.toLongLong());
+    else
+        m_workshop.chooseInstrument(item->data(0, instrumentRole).toLongLong());
+}
+
+void WorkshopPanel::tellDetail()
+{
+    const auto *instrument = m_workshop.instrument();
+    m_detail->setVisible(instrument != nullptr);
+    m_set->setVisible(instrument != nullptr);
+    m_begin->setEnabled(instrument != nullptr);
+    if (!instrument)
+        return;
+    m_detail->setText(describe(*instrument));
+    const auto &set = m_workshop.set();
+    m_set->setText(set ? tr("Judged by: %1").arg(QString::fromStdString(set->name)) : tr("Choose a tolerance set"));
+    m_set->setToolTip(m_set->text());
+}
+
+} // namespace hammerline::main_window

@@ -1,0 +1,64 @@
+#include "wording/deed_text.h"
+
+#include "wording/wording.h"
+
+#include <QCoreApplication>
+#include <QHash>
+#include <QStringList>
+
+namespace hammerline::wording {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("wording", text);
+}
+
+/// Ids of quantities and notes of a subject as people say them: "let_off C#4" -> "let-off, C♯4".
+QString subjectText(const std::string &subject)
+{
+    QStringList words;
+    for (const QString &word : QString::fromStdString(subject).split(' ', Qt::SkipEmptyParts)) {
+        const std::string plain = word.toStdString();
+        if (const auto quantity = catalogue::findQuantity(plain))
+            words << nameOf(*quantity).toLower() + ',';
+        else if (const auto note = keyboard::parseNote(plain); note && !word.at(0).isDigit())
+            words << nameOf(note.value());
+        else
+            words << word;
+    }
+    return words.join(' ');
+}
+
+const QHash<QString, const char *> &sentences()
+{
+    static const QHash<QString, const char *> all{
+        {"logbook-created", QT_TRANSLATE_NOOP("wording", "making the logbook")},
+        {"instrument-added", QT_TRANSLATE_NOOP("wording", "taking in %1")},
+        {"instrument-changed", QT_TRANSLATE_NOOP("wording", "changing %1")},
+        {"pass-begun", QT_TRANSLATE_NOOP("wording", "beginning the pass")},
+        {"pass-changed", QT_TRANSLATE_NOOP("wording", "changing the pass")},
+        {"pass-imported", QT_TRANSLATE_NOOP("wording", "importing the pass")},
+        {"reading-entered", QT_TRANSLATE_NOOP("wording", "reading of %1")},
+        {"reading-corrected", QT_TRANSLATE_NOOP("wording", "correction of %1")},
+        {"reading-withdrawn", QT_TRANSLATE_NOOP("wording", "withdrawal of %1")},
+        {"fault-marked", QT_TRANSLATE_NOOP("wording", "fault on %1")},
+        {"fault-cleared", QT_TRANSLATE_NOOP("wording", "clearing the fault on %1")},
+        {"tolerance-remembered", QT_TRANSLATE_NOOP("wording", "what the pass is judged by")},
+    };
+    return all;
+}
+
+} // namespace
+
+QString deedText(const logbook::Deed &deed)
+{
+    const char *sentence = sentences().value(QString::fromStdString(deed.name), nullptr);
+    if (sentence == nullptr)
+        return QString::fromStdString(deed.subject.empty() ? deed.name : deed.name + " " + deed.subject);
+    const QString text = tr(sentence);
+    return text.contains("%1") ? text.arg(subjectText(deed.subject)) : text;
+}
+
+} // namespace hammerline::wording
