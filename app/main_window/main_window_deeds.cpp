@@ -174,15 +174,15 @@ void MainWindow::exportReadings()
 
 void MainWindow::saveChart()
 {
-    const auto data = m_views->chart()->data();
-    if (!data)
+    const auto chart = m_views->chart()->data();
+    if (!chart)
         return m_prompts.tell(this, {tr("No chart"), tr("There are no readings to draw yet."), {}});
-    const QString name = proposedName(*m_workshop->instrument(), wording::nameOf(data->quantity).toLower());
+    const QString name = proposedName(*m_workshop->instrument(), wording::nameOf(chart->quantity).toLower());
     const QString filter = tr("Drawings (*.svg);;Pictures (*.png);;Pages (*.pdf);;Figures (*.csv)");
     const auto path = askSave(tr("Save the chart"), filter, "svg", name);
     if (!path)
         return;
-    const auto written = charts::exportChart(*data, *path, wording::paletteFor(*this));
+    const auto written = charts::exportChart(*chart, *path, wording::paletteFor(*this));
     if (!written)
         tellFaults(tr("The chart was not saved"), written.faults());
 }

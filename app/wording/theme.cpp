@@ -56,9 +56,28 @@ QTableView, QTreeView, QListView { border: none; gridline-color: %7; }
 QGroupBox { border: none; margin-top: 20px; font-weight: bold; }
 QGroupBox::title { subcontrol-origin: margin; left: 0; }
 QStatusBar::item { border: none; }
+QLineEdit[refused="true"], QLineEdit[refused="true"]:focus { border: 3px solid %9; padding: 2px; }
+QMenuBar { background: %5; }
+QMenuBar::item:selected, QMenu::item:selected { background: %2; color: %5; }
+QMenu { background: %1; border: 1px solid %3; }
+QMenu::item { padding: 6px 24px 6px 24px; }
+QMenu::item:disabled { color: %3; }
+QMenu::separator { height: 1px; background: %7; margin: 4px 0; }
+QTabBar::tab { background: %5; color: %8; padding: 6px 16px; border: none; border-bottom: 3px solid %5; }
+QTabBar::tab:selected { color: %2; border-bottom-color: %2; }
+QTabBar::tab:hover { color: %2; }
+QTabBar:focus { border: 1px solid %3; }
+QProgressBar { background: %7; border: none; }
+QProgressBar::chunk { background: %8; }
+QSplitter::handle { background: %7; width: 1px; }
+QTreeView::item, QListView::item { padding: 3px; }
+QTreeView::item:selected, QListView::item:selected, QTableView::item:selected { background: %4; color: %2; }
+QTreeView:focus, QListView:focus, QTableView:focus { border: 1px solid %2; }
+#troubleBar { background: %4; border-left: 6px solid %9; }
+#rule { color: %7; background: %7; max-height: 1px; border: none; }
 )");
     return pattern.arg(roles.field.name(), roles.ink.name(), roles.line.name(), roles.sharp.name(), roles.paper.name(),
-                       roles.tooSmall.name(), roles.faintLine.name(), roles.quiet.name());
+                       roles.tooSmall.name(), roles.faintLine.name(), roles.quiet.name(), roles.tooLarge.name());
 }
 
 } // namespace

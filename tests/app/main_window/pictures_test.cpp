@@ -1,0 +1,103 @@
+// The window in two sizes and two themes: nothing is cut, and with HAMMERLINE_PICTURES=<folder> each is saved to be looked at.
+#include "app/main_window/window_desk.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QDialog>
+
+#include <cmath>
+
+namespace hammerline::main_window {
+namespace {
+
+struct Setting {
+    QSize size;
+    wording::Theme theme;
+    const char *name;
+};
+
+class Pictures : public WindowDesk, public ::testing::WithParamInterface<Setting> {
+protected:
+    /// Two passes as a workshop has them: let-off and blow as found, let-off as left half done.
+    void fillShop()
+    {
+        for (int n = 1; n <= 88; ++n) {
+            const double wave = ((n * 37) % 23 - 11) / 11.0;
+            if (n % 17 != 0)
+                put(shop.pass, catalogue::Quantity::LetOff, n, 3.3 + 0.9 * wave);
+            put(shop.pass, catalogue::Quantity::Blow, n, 46.2 + 1.4 * wave);
+        }
+        const readings::Pass left = shop.begin(readings::Purpose::AsLeft);
+        for (int n = 1; n <= 40; ++n)
+            put(left, catalogue::Quantity::LetOff, n, 3.2 + 0.3 * (((n * 29) % 19 - 9) / 9.0) + (n == 40 ? 0.9 : 0));
+    }
+    void put(const readings::Pass &pass, catalogue::Quantity quantity, int note, double mm)
+    {
+        readings::Reading reading;
+        reading.place = {quantity, keyboard::Note(note), 1};
+        reading.value = units::Length::millimetres(std::round(mm * 20) / 20);
+        reading.typed = std::to_string(mm);
+        shop.book.enter(pass.id, reading, shop.stamp());
+    }
+    void save(QWidget &shown, const char *what)
+    {
+        QCoreApplication::processEvents();
+        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
+        const QPixmap picture = shown.grab();
+        EXPECT_FALSE(picture.isNull());
+        if (!where.isEmpty())
+            picture.save(QDir(where).filePath(QString("%1-%2.png").arg(what, GetParam().name)));
+    }
+};
+
+TEST_P(Pictures, OfEveryView)
+{
+    wording::applyTheme(*qApp, GetParam().theme);
+    fillShop();
+    const auto window = openWindow();
+    window->resize(GetParam().size);
+    type(*window, "3.85");
+    QTest::keyClicks(part<QLineEdit>(*window, "entryField"), "3.2");
+    EXPECT_LE(window->minimumSizeHint().width(), 1366);
+    EXPECT_LE(window->minimumSizeHint().height(), 768);
+    save(*window, "bench");
+    QTest::keyClicks(part<QLineEdit>(*window, "entryField"), "x");
+    QTest::keyClick(part<QLineEdit>(*window, "entryField"), Qt::Key_Return);
+    save(*window, "refused");
+    for (const char *view : {"viewCharts", "viewReadings", "viewWorst", "viewReview"}) {
+        trigger(*window, view);
+        save(*window, view);
+    }
+    window->tellTrouble("The disk is full: the last reading could not be stored.");
+    trigger(*window, "viewBench");
+    save(*window, "trouble");
+}
+
+TEST_P(Pictures, OfEmptyStartAndForms)
+{
+    wording::applyTheme(*qApp, GetParam().theme);
+    MainWindow window(surroundings());
+    window.resize(GetParam().size);
+    window.show();
+    save(window, "start");
+    ASSERT_TRUE(window.createLogbook(folder.filePath("empty.hammerline")));
+    save(window, "empty");
+    trigger(window, "takeIn");
+    save(*part<QDialog>(window, "instrumentForm"), "take-in");
+    QTest::keyClicks(part<QLineEdit>(window, "instrumentName"), "Blue upright");
+    QTest::mouseClick(part(*part<QDialog>(window, "instrumentForm"), "formAccept"), Qt::LeftButton);
+    save(*part<QDialog>(window, "toleranceChooser"), "tolerances");
+    part<QDialog>(window, "toleranceChooser")->accept();
+    trigger(window, "beginPass");
+    save(*part<QDialog>(window, "passForm"), "begin-pass");
+}
+
+INSTANTIATE_TEST_SUITE_P(SizesAndThemes, Pictures,
+                         ::testing::Values(Setting{{1366, 768}, wording::Theme::Light, "1366-light"},
+                                           Setting{{1366, 768}, wording::Theme::Dark, "1366-dark"},
+                                           Setting{{2560, 1440}, wording::Theme::Light, "2560-light"},
+                                           Setting{{2560, 1440}, wording::Theme::Dark, "2560-dark"}),
+                         [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
+
+} // namespace
+} // namespace hammerline::main_window
