@@ -90,12 +90,14 @@ QWidget *BenchView::makeWorkPage()
 
     auto *page = new QWidget;
     auto *head = new QHBoxLayout;
+    head->setSpacing(6 * wording::gridStep);
+    head->addWidget(m_asked->heading());
     head->addWidget(m_chooser);
     head->addStretch(1);
     head->addWidget(m_progressText);
     auto *column = new QVBoxLayout(page);
-    column->setContentsMargins(24, 12, 24, 8);
-    column->setSpacing(2 * wording::gridStep);
+    column->setContentsMargins(24, 8, 24, 8);
+    column->setSpacing(wording::gridStep);
     column->addLayout(head);
     column->addWidget(m_progress);
     column->addStretch(1);

@@ -48,7 +48,7 @@ BenchKeys BenchKeys::from(const QSettings &settings)
     for (const BenchAct act : acts) {
         const QString stored = settings.value(settingOf(act)).toString();
         const QList<QKeySequence> sequences = QKeySequence::listFromString(stored, QKeySequence::PortableText);
-        if (!sequences.isEmpty())
+        if (!sequences.isEmpty() && !sequences.front().isEmpty())
             keys.m_keys[act].assign(sequences.begin(), sequences.end());
     }
     return keys;

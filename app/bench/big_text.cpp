@@ -14,6 +14,9 @@ namespace {
 constexpr double capsFromTwoMetresMm = 12;
 constexpr double mmPerInch = 25.4;
 constexpr double smallestShare = 0.3; ///< of the full size, before text may be cut
+constexpr double lowestShare = 0.45;  ///< of the full height that a layout may leave
+constexpr int fieldFrame = 10;
+constexpr int typedDigits = 9; ///< what the field is wide enough for
 
 double pixelsPerMm(const QWidget &widget)
 {
@@ -36,7 +39,7 @@ QFont readOutFont(const QWidget &widget)
 
 BigText::BigText(wording::TextSize size, QWidget *parent) : QWidget(parent), m_size(size)
 {
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
 }
 
 void BigText::setText(const QString &text)
@@ -76,19 +79,52 @@ QSize BigText::sizeHint() const
 QSize BigText::minimumSizeHint() const
 {
     const QSize full = sizeHint();
-    return {static_cast<int>(full.width() * smallestShare), full.height()};
+    return {static_cast<int>(full.width() * smallestShare), static_cast<int>(full.height() * lowestShare)};
 }
 
 void BigText::paintEvent(QPaintEvent *)
 {
     QPainter painter(this);
     QFont font = fullFont();
-    const double needed = QFontMetricsF(font).horizontalAdvance(m_text);
-    if (needed > width())
-        font.setPointSizeF(font.pointSizeF() * std::max(smallestShare, (width() - 1) / needed));
+    const QFontMetricsF metrics(font);
+    const double byWidth = (width() - 1) / std::max(1.0, metrics.horizontalAdvance(m_text));
+    const double byHeight = height() / metrics.height();
+    const double share = std::clamp(std::min(byWidth, byHeight), smallestShare, 1.0);
+    font.setPointSizeF(font.pointSizeF() * share);
     painter.setFont(font);
     painter.setPen(m_ink.isValid() ? m_ink : palette().color(QPalette::WindowText));
     painter.drawText(rect(), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine, m_text);
+}
+
+BigField::BigField(QWidget *parent) : QLineEdit(parent)
+{
+    setFont(readOutFont(*this));
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+}
+
+int BigField::fullHeight() const
+{
+    return static_cast<int>(std::ceil(QFontMetricsF(readOutFont(*this)).height())) + fieldFrame;
+}
+
+QSize BigField::sizeHint() const
+{
+    return {typedDigits * QFontMetrics(readOutFont(*this)).averageCharWidth(), fullHeight()};
+}
+
+QSize BigField::minimumSizeHint() const
+{
+    return {sizeHint().width() / 2, static_cast<int>(fullHeight() * lowestShare)};
+}
+
+void BigField::resizeEvent(QResizeEvent *event)
+{
+    QLineEdit::resizeEvent(event);
+    QFont fitting = readOutFont(*this);
+    const double share = std::clamp(static_cast<double>(height()) / fullHeight(), lowestShare, 1.0);
+    fitting.setPointSizeF(fitting.pointSizeF() * share);
+    if (fitting != font())
+        setFont(fitting);
 }
 
 } // namespace hammerline::bench

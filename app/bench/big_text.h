@@ -1,10 +1,12 @@
 #pragma once
-// One line of text as large as asked for, and smaller only where the width forces it: nothing is ever clipped.
+// One line of text as large as asked for, and smaller only where width or height force it: nothing is ever clipped. And
+// the field that goes with it.
 // The largest size of the scale is raised where the screen packs its pixels so densely that capitals would fall below
 // 12 mm, the height that reads from two metres.
 
 #include "wording/palette.h"
 
+#include <QLineEdit>
 #include <QWidget>
 
 namespace hammerline::bench {
@@ -38,6 +40,21 @@ private:
     QString m_text;
     QString m_widest;
     QColor m_ink;
+};
+
+/// A line to type into, in the read-out's size.
+class BigField : public QLineEdit {
+    Q_OBJECT
+public:
+    explicit BigField(QWidget *parent = nullptr);
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
+private:
+    [[nodiscard]] int fullHeight() const;
 };
 
 } // namespace hammerline::bench

@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QTableWidget>
 
 namespace hammerline::instrument_file {
@@ -36,18 +37,21 @@ void setCell(QTableWidget *table, int row, int column, const QString &text)
 
 QTableWidget *makeTable()
 {
-    auto *table = new QTableWidget(0, 7);
+    auto *table = new QTableWidget(0, 6);
     table->setObjectName("toleranceNumbers");
     table->setAccessibleName(QObject::tr("Numbers of the set with their sources"));
     table->setHorizontalHeaderLabels({QObject::tr("Quantity"), QObject::tr("At note"), QObject::tr("Least"),
-                                      QObject::tr("Target"), QObject::tr("Most"), QObject::tr("Source"),
-                                      QObject::tr("Remark")});
+                                      QObject::tr("Target"), QObject::tr("Most"), QObject::tr("Source")});
     table->verticalHeader()->hide();
     table->setShowGrid(false);
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     table->setTabKeyNavigation(false);
+    table->setWordWrap(true);
+    table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     table->horizontalHeader()->setStretchLastSection(true);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     return table;
 }
 
@@ -74,15 +78,15 @@ ToleranceChooser::ToleranceChooser(catalogue::ActionKind action, const std::stri
             m_list->setCurrentRow(i);
     if (m_list->currentRow() < 0)
         m_list->setCurrentRow(0);
-    resize(920, 620);
+    resize(1080, 700);
 }
 
 QWidget *ToleranceChooser::makeHead()
 {
     m_list->setObjectName("toleranceList");
     m_list->setAccessibleName(tr("Tolerance sets"));
-    m_list->setFixedHeight(9 * fontMetrics().lineSpacing());
     m_about->setWordWrap(true);
+    m_about->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_about->setTextFormat(Qt::PlainText);
     m_about->setObjectName("toleranceAbout");
     auto *manual = new QLabel(tr("The maker's manual for this instrument outranks every set here. Where you have it, "
@@ -93,13 +97,17 @@ QWidget *ToleranceChooser::makeHead()
     file->setObjectName("toleranceFile");
     connect(file, &QPushButton::clicked, this, &ToleranceChooser::openFile);
     auto *words = new QVBoxLayout;
+    auto *about = new QScrollArea;
+    about->setFrameShape(QFrame::NoFrame);
+    about->setWidgetResizable(true);
+    about->setWidget(m_about);
     words->addWidget(manual);
-    words->addWidget(m_about);
-    words->addStretch(1);
+    words->addWidget(about, 1);
     words->addWidget(file, 0, Qt::AlignLeft);
     auto *head = new QWidget;
     auto *row = new QHBoxLayout(head);
     row->setContentsMargins(0, 0, 0, 0);
+    head->setFixedHeight(12 * fontMetrics().lineSpacing());
     row->addWidget(m_list, 1);
     row->addLayout(words, 2);
     return head;
@@ -142,8 +150,8 @@ void ToleranceChooser::showSet(int index)
     for (int i = 0; i < m_table->rowCount(); ++i) {
         const ToleranceRow &row = rows[static_cast<std::size_t>(i)];
         int column = 0;
-        for (const QString *text :
-             {&row.quantity, &row.note, &row.low, &row.target, &row.high, &row.source, &row.remark})
+        const QString source = row.remark.isEmpty() ? row.source : row.source + '\n' + row.remark;
+        for (const QString *text : {&row.quantity, &row.note, &row.low, &row.target, &row.high, &source})
             setCell(m_table, i, column++, *text);
     }
     m_table->resizeColumnsToContents();

@@ -75,6 +75,12 @@ void addViewMenu(Actions &made, QMainWindow *window, QMenu *menu)
     made.unitOfPass = addChoice(units, unitMenu, "As the &pass says", "unitOfPass");
     made.unitMillimetre = addChoice(units, unitMenu, "&Millimetres", "unitMillimetre");
     made.unitInch = addChoice(units, unitMenu, "&Inches", "unitInch");
+    auto *sizes = new QActionGroup(window);
+    QMenu *sizeMenu = menu->addMenu(tr("&Text size"));
+    for (std::size_t i = 0; i < textPercents.size(); ++i) {
+        made.textSizes[i] = addChoice(sizes, sizeMenu, "", "textSize");
+        made.textSizes[i]->setText(QString("%1 %").arg(textPercents[i]));
+    }
     auto *themes = new QActionGroup(window);
     QMenu *themeMenu = menu->addMenu(tr("&Light or dark"));
     made.themeSystem = addChoice(themes, themeMenu, "As the &system", "themeSystem");
@@ -99,6 +105,8 @@ void tick(const Actions &actions, const Settings &settings)
     const auto unit = settings.shownUnit();
     (!unit ? actions.unitOfPass : *unit == units::Unit::Inch ? actions.unitInch : actions.unitMillimetre)
         ->setChecked(true);
+    for (std::size_t i = 0; i < textPercents.size(); ++i)
+        actions.textSizes[i]->setChecked(textPercents[i] == settings.textPercent());
     switch (settings.theme()) {
     case ThemeChoice::System:
         return actions.themeSystem->setChecked(true);

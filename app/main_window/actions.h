@@ -21,6 +21,7 @@ struct Actions {
     std::array<QAction *, viewCount> views;
     QAction *unitOfPass, *unitMillimetre, *unitInch;
     QAction *themeSystem, *themeLight, *themeDark;
+    std::array<QAction *, textPercents.size()> textSizes;
     QMenu *recent;
 };
 

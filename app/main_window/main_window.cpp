@@ -129,7 +129,7 @@ void MainWindow::connectActions()
     };
     on(m_actions.newLogbook, &MainWindow::askNewLogbook);
     on(m_actions.openLogbook, &MainWindow::askOpenLogbook);
-    on(m_actions.newWindow, &MainWindow::openAnotherWindow);
+    connect(m_actions.newWindow, &QAction::triggered, this, &MainWindow::openAnotherWindow);
     on(m_actions.importReadings, &MainWindow::importReadings);
     on(m_actions.exportReadings, &MainWindow::exportReadings);
     on(m_actions.makeRecord, &MainWindow::makeRecord);
@@ -151,6 +151,8 @@ void MainWindow::connectActions()
                            std::pair{m_actions.unitInch, std::optional{units::Unit::Inch}}};
     for (const auto &[action, unit] : units)
         connect(action, &QAction::triggered, this, [this, chosen = unit] { setUnit(chosen); });
+    for (std::size_t i = 0; i < textPercents.size(); ++i)
+        connect(m_actions.textSizes[i], &QAction::triggered, this, [this, i] { setTextPercent(textPercents[i]); });
     const std::array themes{std::pair{m_actions.themeSystem, ThemeChoice::System},
                             std::pair{m_actions.themeLight, ThemeChoice::Light},
                             std::pair{m_actions.themeDark, ThemeChoice::Dark}};
@@ -313,6 +315,27 @@ void MainWindow::setUnit(std::optional<units::Unit> unit)
 {
     m_settings.setShownUnit(unit);
     followForm();
+}
+
+void MainWindow::setTextPercent(int percent)
+{
+    if (percent == m_settings.textPercent())
+        return;
+    // Fonts are chosen when a window is built: another one takes this one's place, at the same note.
+    m_settings.setTextPercent(percent);
+    wording::setTextScale(percent / 100.0);
+    wording::applyTheme(*qApp, themeFor(m_settings.theme()));
+    m_settings.setGeometry(saveGeometry());
+    MainWindow *another = openAnotherWindow();
+    if (m_workshop->pass())
+        another->goToPair(m_workshop->pass()->pass.id, m_workshop->selection());
+    close();
+}
+
+void MainWindow::goToPair(readings::PassId pass, const Selection &selection)
+{
+    m_workshop->choosePass(pass);
+    goTo(selection.quantity, selection.note);
 }
 
 void MainWindow::closeEvent(QCloseEvent *event)

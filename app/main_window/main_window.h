@@ -63,16 +63,18 @@ private:
     void followPass();
     void followForm();
     void goTo(catalogue::Quantity quantity, keyboard::Note note);
+    void goToPair(readings::PassId pass, const Selection &selection);
     void goToItem(const review::Item &item);
     void poll();
     void fillRecent();
     void setTheme(ThemeChoice choice);
     void setUnit(std::optional<units::Unit> unit);
+    void setTextPercent(int percent);
 
     // main_window_deeds.cpp: what the menus do
     void askNewLogbook();
     void askOpenLogbook();
-    void openAnotherWindow();
+    MainWindow *openAnotherWindow();
     void takeIn();
     void changeInstrument();
     void storeInstrument(const instrument::Instrument &instrument);

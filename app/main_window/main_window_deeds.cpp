@@ -30,12 +30,14 @@ void MainWindow::askOpenLogbook()
         openLogbook(*path);
 }
 
-void MainWindow::openAnotherWindow()
+MainWindow *MainWindow::openAnotherWindow()
 {
     auto *another = new MainWindow({m_prompts, m_settings.store(), m_clock});
     another->setAttribute(Qt::WA_DeleteOnClose);
-    another->openLogbook(QString::fromStdString(m_workshop->book().path()));
+    if (m_workshop->isOpen())
+        another->openLogbook(QString::fromStdString(m_workshop->book().path()));
     another->show();
+    return another;
 }
 
 void MainWindow::firstStep()

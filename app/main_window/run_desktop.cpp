@@ -19,14 +19,21 @@ readings::Instant now()
 int runDesktop(QApplication &application, const std::optional<QString> &logbook)
 {
     QSettings settings(QSettings::IniFormat, QSettings::UserScope, "hammerline", "hammerline");
+    wording::setTextScale(Settings(settings).textPercent() / 100.0);
     wording::applyTheme(application, themeFor(Settings(settings).theme()));
     QApplication::setWindowIcon(QIcon(":/icons/hammerline.svg"));
     prompts::DialogPrompts prompts;
-    MainWindow window({prompts, settings, now});
+    auto *window = new MainWindow({prompts, settings, now});
+    window->setAttribute(Qt::WA_DeleteOnClose);
+    window->show();
     if (logbook)
-        window.openLogbook(*logbook);
-    window.show();
-    return QApplication::exec();
+        window->openLogbook(*logbook);
+    const int status = QApplication::exec();
+    // Whatever is still open uses prompts and settings.
+    for (QWidget *widget : QApplication::topLevelWidgets())
+        if (qobject_cast<MainWindow *>(widget))
+            delete widget;
+    return status;
 }
 
 } // namespace hammerline::main_window

@@ -4,6 +4,8 @@
 #include <QFileInfo>
 #include <QStyle>
 
+#include <algorithm>
+
 namespace hammerline::main_window {
 
 namespace {
@@ -12,6 +14,7 @@ constexpr const char *recentKey = "recent";
 constexpr const char *personKey = "person";
 constexpr const char *themeKey = "theme";
 constexpr const char *unitKey = "shown-unit";
+constexpr const char *textKey = "text-percent";
 constexpr const char *geometryKey = "geometry";
 
 QString idOf(ThemeChoice choice)
@@ -83,6 +86,17 @@ std::optional<units::Unit> Settings::shownUnit() const
 void Settings::setShownUnit(std::optional<units::Unit> unit)
 {
     m_store.setValue(unitKey, unit ? QString(units::symbolOf(*unit)) : QString());
+}
+
+int Settings::textPercent() const
+{
+    const int stored = m_store.value(textKey, textPercents.front()).toInt();
+    return std::ranges::count(textPercents, stored) > 0 ? stored : textPercents.front();
+}
+
+void Settings::setTextPercent(int percent)
+{
+    m_store.setValue(textKey, percent);
 }
 
 QByteArray Settings::geometry() const

@@ -9,9 +9,12 @@
 #include <QSettings>
 #include <QStringList>
 
+#include <array>
 #include <optional>
 
 namespace hammerline::main_window {
+
+inline constexpr std::array textPercents{100, 125, 150, 200};
 
 enum class ThemeChoice { System, Light, Dark };
 
@@ -32,6 +35,9 @@ public:
     /// Absent: the unit of the pass.
     [[nodiscard]] std::optional<units::Unit> shownUnit() const;
     void setShownUnit(std::optional<units::Unit> unit);
+    /// Percent, one of textPercents.
+    [[nodiscard]] int textPercent() const;
+    void setTextPercent(int percent);
     [[nodiscard]] QByteArray geometry() const;
     void setGeometry(const QByteArray &geometry);
 

@@ -4,12 +4,15 @@
 
 #include <QBoxLayout>
 #include <QFileInfo>
+#include <QIcon>
 #include <QLabel>
 #include <QPushButton>
 
 namespace hammerline::main_window {
 
 namespace {
+
+constexpr int markSize = 72;
 
 QLabel *label(const QString &text, wording::TextSize size)
 {
@@ -39,6 +42,9 @@ StartPage::StartPage(QWidget *parent) : QWidget(parent), m_recent(new QVBoxLayou
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(48, 48, 48, 24);
     column->setSpacing(4 * wording::gridStep);
+    auto *mark = new QLabel;
+    mark->setPixmap(QIcon(":/icons/hammerline.svg").pixmap(markSize, markSize));
+    column->addWidget(mark);
     column->addWidget(label(tr("Hammerline"), wording::TextSize::Large));
     column->addWidget(label(tr("A logbook is one file that holds the instruments of a workshop and every reading taken on "
                                "them. Begin with a new one, take in an instrument, then read it key by key."),

@@ -92,6 +92,8 @@ QVariant SummaryModel::data(const QModelIndex &index, int role) const
 
 QVariant SummaryModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
+    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole && section != Name)
+        return QVariant(Qt::AlignRight | Qt::AlignVCenter);
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
     static const QStringList heads{tr("Quantity"), tr("Read"),   tr("In"),   tr("Close"), tr("Out"),  tr("Uneven"),

@@ -68,7 +68,7 @@ WorkshopPanel::WorkshopPanel(Workshop &workshop, QWidget *parent)
     connect(&m_workshop, &Workshop::instrumentsChanged, this, &WorkshopPanel::fill);
     connect(&m_workshop, &Workshop::passChosen, this, &WorkshopPanel::markChosen);
     auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(12, 12, 0, 8);
+    column->setContentsMargins(12, 12, 12, 8);
     column->setSpacing(2 * wording::gridStep);
     column->addWidget(m_tree, 1);
     for (QWidget *part : std::initializer_list<QWidget *>{m_detail, m_set, m_begin, takeIn})

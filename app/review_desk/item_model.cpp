@@ -107,7 +107,11 @@ QVariant ItemModel::data(const QModelIndex &index, int role) const
 
 QVariant ItemModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+    if (orientation != Qt::Horizontal)
+        return {};
+    if (role == Qt::TextAlignmentRole && (section == Value || section == Off))
+        return QVariant(Qt::AlignRight | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole)
         return {};
     switch (section) {
     case Instrument:

@@ -63,6 +63,12 @@ double linear(double channel)
     return channel <= 0.03928 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
 }
 
+double &scaleNow()
+{
+    static double scale = 1;
+    return scale;
+}
+
 double luminance(const QColor &colour)
 {
     return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) + 0.0722 * linear(colour.blueF());
@@ -90,10 +96,20 @@ const Palette &paletteFor(const QWidget &widget)
     return paletteOf(themeOf(widget.palette()));
 }
 
+void setTextScale(double scale)
+{
+    scaleNow() = std::clamp(scale, 1.0, 2.0);
+}
+
+double textScale()
+{
+    return scaleNow();
+}
+
 QFont font(TextSize size, bool bold)
 {
     QFont face = QFontDatabase::systemFont(QFontDatabase::GeneralFont);
-    face.setPointSize(static_cast<int>(size));
+    face.setPointSizeF(static_cast<double>(size) * scaleNow());
     face.setBold(bold);
     return face;
 }

@@ -39,8 +39,12 @@ struct Palette {
 
 /// The one scale of type, in points.
 enum class TextSize { Small = 9, Body = 11, Heading = 14, Title = 20, Large = 32, ReadOut = 72 };
-/// The system's sans at a size of the scale. Desktops ship a sans whose figures are all of one width.
+/// The system's sans at a size of the scale times the text scale. Desktops ship a sans whose figures are all of one
+/// width.
 [[nodiscard]] QFont font(TextSize size, bool bold = false);
+/// All text larger by this factor, 1 to 2, for what is built from now on.
+void setTextScale(double scale);
+[[nodiscard]] double textScale();
 
 /// Space comes in steps of 4 px.
 inline constexpr int gridStep = 4;

@@ -37,7 +37,7 @@ QPalette widgetPalette(const Palette &roles)
 }
 
 /// Corners of 2 px, one line instead of nested boxes, and a focus that can be seen from the bench.
-QString styleSheet(const Palette &roles)
+QString styleSheet(const Palette &roles, Theme theme)
 {
     static const QString pattern = QStringLiteral(R"(
 QToolTip { background: %1; color: %2; border: 1px solid %3; padding: 4px; }
@@ -70,14 +70,28 @@ QTabBar:focus { border: 1px solid %3; }
 QProgressBar { background: %7; border: none; }
 QProgressBar::chunk { background: %8; }
 QSplitter::handle { background: %7; width: 1px; }
+QTreeView, QTableView, QListView { background: %5; }
 QTreeView::item, QListView::item { padding: 3px; }
+QTableView::item { padding: 2px 8px; }
+QHeaderView::section:vertical { border: none; }
+QTableCornerButton::section { background: %5; border: none; }
+QComboBox::drop-down { border: none; width: 22px; }
+QComboBox::down-arrow { image: url(:/icons/arrow-%10.svg); width: 11px; height: 11px; }
+QComboBox QAbstractItemView { background: %1; border: 1px solid %3; selection-background-color: %2; selection-color: %5; }
+QCheckBox::indicator, QRadioButton::indicator { width: 13px; height: 13px; border: 1px solid %3; background: %1; }
+QCheckBox::indicator { border-radius: 2px; }
+QRadioButton::indicator { border-radius: 7px; }
+QCheckBox::indicator:checked { image: url(:/icons/check-%10.svg); }
+QRadioButton::indicator:checked { image: url(:/icons/dot-%10.svg); }
+QCheckBox:focus, QRadioButton:focus { border: 1px solid %2; border-radius: 2px; }
 QTreeView::item:selected, QListView::item:selected, QTableView::item:selected { background: %4; color: %2; }
 QTreeView:focus, QListView:focus, QTableView:focus { border: 1px solid %2; }
 #troubleBar { background: %4; border-left: 6px solid %9; }
 #rule { color: %7; background: %7; max-height: 1px; border: none; }
 )");
     return pattern.arg(roles.field.name(), roles.ink.name(), roles.line.name(), roles.sharp.name(), roles.paper.name(),
-                       roles.tooSmall.name(), roles.faintLine.name(), roles.quiet.name(), roles.tooLarge.name());
+                       roles.tooSmall.name(), roles.faintLine.name(), roles.quiet.name(), roles.tooLarge.name())
+        .arg(theme == Theme::Light ? QStringLiteral("light") : QStringLiteral("dark"));
 }
 
 } // namespace
@@ -88,7 +102,7 @@ void applyTheme(QApplication &application, Theme theme)
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setPalette(widgetPalette(roles));
     QApplication::setFont(font(TextSize::Body));
-    application.setStyleSheet(styleSheet(roles));
+    application.setStyleSheet(styleSheet(roles, theme));
 }
 
 } // namespace hammerline::wording

@@ -55,7 +55,7 @@ QLabel *plainLabel(const QString &name, wording::TextSize size)
 } // namespace
 
 AskedBoard::AskedBoard(QWidget *parent)
-    : QWidget(parent), m_key(new KeyPicture), m_note(new BigText(wording::TextSize::ReadOut)), m_field(new QLineEdit),
+    : QWidget(parent), m_key(new KeyPicture), m_note(new BigText(wording::TextSize::ReadOut)), m_field(new BigField),
       m_unit(plainLabel("askedUnit", wording::TextSize::Large)), m_what(new BigText(wording::TextSize::Large)),
       m_limits(plainLabel("askedLimits", wording::TextSize::Heading)),
       m_reason(plainLabel("reason", wording::TextSize::Heading))
@@ -67,8 +67,8 @@ AskedBoard::AskedBoard(QWidget *parent)
     m_field->setAccessibleName(tr("Reading"));
     m_field->setMaxLength(40);
     m_field->installEventFilter(this);
-    m_field->setFont(readOutFont(*this));
-    m_field->setMinimumWidth(8 * m_field->fontMetrics().averageCharWidth());
+    m_field->setMaximumWidth(m_field->sizeHint().width());
+    m_reason->hide();
     m_unit->setWordWrap(false);
     connect(m_field, &QLineEdit::textEdited, this, [this] { refuse({}); });
     arrange();
@@ -82,10 +82,10 @@ void AskedBoard::arrange()
     row->addWidget(m_note);
     row->addWidget(m_field, 1);
     row->addWidget(m_unit);
+    row->addStretch(0);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(wording::gridStep);
-    column->addWidget(m_what);
     column->addLayout(row);
     column->addWidget(m_limits);
     column->addWidget(m_reason);
@@ -118,6 +118,8 @@ void AskedBoard::refuse(const QString &reason)
 {
     m_reason->setText(reason);
     const bool refused = !reason.isEmpty();
+    m_limits->setVisible(!refused);
+    m_reason->setVisible(refused);
     if (m_field->property("refused").toBool() == refused)
         return;
     m_field->setProperty("refused", refused);

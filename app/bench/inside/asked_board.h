@@ -27,6 +27,8 @@ public:
     void refuse(const QString &reason);
     void clear();
     [[nodiscard]] QLineEdit *field() const { return m_field; }
+    /// The name of the quantity, for the head of the view.
+    [[nodiscard]] BigText *heading() const { return m_what; }
 
 signals:
     void typed(const QString &text);
@@ -40,10 +42,10 @@ private:
     BenchKeys m_keys;
     KeyPicture *m_key;
     BigText *m_note;
-    QLineEdit *m_field;
+    BigField *m_field;
     QLabel *m_unit;
     BigText *m_what;
-    QLabel *m_limits;
+    QLabel *m_limits; ///< gives its place to the reason where something was refused
     QLabel *m_reason;
 };
 

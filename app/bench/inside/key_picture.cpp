@@ -55,7 +55,7 @@ void KeyPicture::setNote(std::optional<keyboard::Note> note)
 
 QSize KeyPicture::sizeHint() const
 {
-    return {84, 108};
+    return {84, 96};
 }
 
 void KeyPicture::paintEvent(QPaintEvent *)

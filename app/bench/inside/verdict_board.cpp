@@ -58,7 +58,7 @@ void GaugePicture::setVerdict(const std::optional<tolerance::Verdict> &verdict)
 
 QSize GaugePicture::sizeHint() const
 {
-    return {48, 108};
+    return {48, 96};
 }
 
 void GaugePicture::paintEvent(QPaintEvent *)

@@ -13,11 +13,17 @@ namespace {
 struct Setting {
     QSize size;
     wording::Theme theme;
+    double textScale;
     const char *name;
 };
 
 class Pictures : public WindowDesk, public ::testing::WithParamInterface<Setting> {
 protected:
+    ~Pictures() override
+    {
+        wording::setTextScale(1);
+        wording::applyTheme(*qApp, wording::Theme::Light);
+    }
     /// Two passes as a workshop has them: let-off and blow as found, let-off as left half done.
     void fillShop()
     {
@@ -52,6 +58,7 @@ protected:
 
 TEST_P(Pictures, OfEveryView)
 {
+    wording::setTextScale(GetParam().textScale);
     wording::applyTheme(*qApp, GetParam().theme);
     fillShop();
     const auto window = openWindow();
@@ -75,6 +82,7 @@ TEST_P(Pictures, OfEveryView)
 
 TEST_P(Pictures, OfEmptyStartAndForms)
 {
+    wording::setTextScale(GetParam().textScale);
     wording::applyTheme(*qApp, GetParam().theme);
     MainWindow window(surroundings());
     window.resize(GetParam().size);
@@ -93,10 +101,11 @@ TEST_P(Pictures, OfEmptyStartAndForms)
 }
 
 INSTANTIATE_TEST_SUITE_P(SizesAndThemes, Pictures,
-                         ::testing::Values(Setting{{1366, 768}, wording::Theme::Light, "1366-light"},
-                                           Setting{{1366, 768}, wording::Theme::Dark, "1366-dark"},
-                                           Setting{{2560, 1440}, wording::Theme::Light, "2560-light"},
-                                           Setting{{2560, 1440}, wording::Theme::Dark, "2560-dark"}),
+                         ::testing::Values(Setting{{1366, 768}, wording::Theme::Light, 1, "1366-light"},
+                                           Setting{{1366, 768}, wording::Theme::Dark, 1, "1366-dark"},
+                                           Setting{{2560, 1440}, wording::Theme::Light, 1, "2560-light"},
+                                           Setting{{2560, 1440}, wording::Theme::Dark, 1, "2560-dark"},
+                                           Setting{{1366, 768}, wording::Theme::Light, 2, "1366-light-double"}),
                          [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
 
 } // namespace
