@@ -1,14 +1,18 @@
-// The program: hands the world (clock, random names, account name, streams) to the commands.
+// The program: the desktop, or one command. It hands the world (clock, random names, account name, streams) to both.
 
 #include "command_line/command_line.h"
+#include "main_window/guarded_application.h"
+#include "main_window/main_window.h"
 
 #include <chrono>
-#include <cstdio>
 #include <cstdlib>
+#include <filesystem>
 #include <iostream>
 #include <random>
 
 namespace {
+
+using hammerline::main_window::GuardedApplication;
 
 hammerline::readings::Instant now()
 {
@@ -26,12 +30,46 @@ std::string newUid()
     return uid;
 }
 
+std::string valueOf(const char *variable)
+{
+    const char *value = std::getenv(variable);
+    return value == nullptr ? std::string() : std::string(value);
+}
+
 std::string accountName()
 {
-    for (const char *variable : {"USER", "LOGNAME"})
-        if (const char *name = std::getenv(variable); name != nullptr && *name != '\0')
-            return name;
-    return {};
+    const std::string user = valueOf("USER");
+    return user.empty() ? valueOf("LOGNAME") : user;
+}
+
+/// Nothing, or one file that is there: whoever mistypes a command is told so and gets no window.
+bool wantsDesktop(const std::vector<std::string> &arguments)
+{
+    if (arguments.empty())
+        return true;
+    std::error_code unseen;
+    return arguments.size() == 1 && !hammerline::command_line::isCommand(arguments.front()) &&
+           std::filesystem::exists(arguments.front(), unseen);
+}
+
+/// Qt would end the process where it finds no display.
+bool hasDisplay()
+{
+    return !valueOf("DISPLAY").empty() || !valueOf("WAYLAND_DISPLAY").empty() || !valueOf("QT_QPA_PLATFORM").empty();
+}
+
+int runDesktop(int argc, char **argv, const std::vector<std::string> &arguments)
+{
+    if (!hasDisplay()) {
+        std::cerr << "hammerline: there is no display to open the desktop on; see hammerline --help for commands\n";
+        return hammerline::command_line::Refused;
+    }
+    GuardedApplication application(argc, argv);
+    GuardedApplication::setApplicationVersion(HAMMERLINE_VERSION);
+    std::optional<QString> logbook;
+    if (!arguments.empty())
+        logbook = QString::fromLocal8Bit(arguments.front().c_str());
+    return hammerline::main_window::runDesktop(application, logbook);
 }
 
 } // namespace
@@ -39,6 +77,8 @@ std::string accountName()
 int main(int argc, char **argv)
 {
     const std::vector<std::string> arguments(argv + 1, argv + argc);
+    if (wantsDesktop(arguments))
+        return runDesktop(argc, argv, arguments);
     return hammerline::command_line::run(arguments, {.out = std::cout,
                                                      .err = std::cerr,
                                                      .now = now,
