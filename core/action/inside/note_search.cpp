@@ -31,15 +31,15 @@ Standing standingOf(const NoteProblem &problem, const Shift &shift)
 std::vector<Round> roundsFor(const NoteProblem &problem)
 {
     unsigned available = 0;
-    for (std::size_t i = 0; i < searchOrder.size(); ++i)
-        available |= problem.screws[at(searchOrder[i])].most > 0 ? 1U << i : 0U;
+    for (std::size_t i = 0; i < tiedScrews.size(); ++i)
+        available |= problem.screws[at(tiedScrews[i])].most > 0 ? 1U << i : 0U;
     std::vector<Round> rounds;
     for (unsigned screws = 0; screws <= available; ++screws) {
         if ((screws & ~available) != 0)
             continue;
         Round round{.screws = screws};
-        for (std::size_t i = 0; i < searchOrder.size(); ++i)
-            round.minutes += (screws >> i & 1U) != 0 ? problem.screws[at(searchOrder[i])].minutes : 0;
+        for (std::size_t i = 0; i < tiedScrews.size(); ++i)
+            round.minutes += (screws >> i & 1U) != 0 ? problem.screws[at(tiedScrews[i])].minutes : 0;
         rounds.push_back(round);
     }
     // Stable: of equal cost the smaller choice comes first, and the last holds every screw.

@@ -104,9 +104,9 @@ void TiedSearch::searchByMinutes()
 int TiedSearch::mostPairs(unsigned screws) const
 {
     std::array<double, catalogue::quantityCount> range{};
-    for (std::size_t i = 0; i < searchOrder.size(); ++i)
+    for (std::size_t i = 0; i < tiedScrews.size(); ++i)
         if ((screws >> i & 1U) != 0)
-            range[at(searchOrder[i])] = rangeOf(at(searchOrder[i]));
+            range[at(tiedScrews[i])] = rangeOf(at(tiedScrews[i]));
     int pairs = 0;
     const Span key = spanOf(keyHeight, range[keyHeight], true, pairs),
                blowSpan = spanOf(blow, range[blow], true, pairs),
@@ -158,14 +158,37 @@ void TiedSearch::beginRound(unsigned screws)
     m_turns = {};
     m_steps = {};
     m_count = 0;
-    for (std::size_t i = 0; i < searchOrder.size(); ++i) {
+    for (std::size_t i = 0; i < tiedScrews.size(); ++i) {
         if ((screws >> i & 1U) == 0)
             continue;
-        m_turns[at(searchOrder[i])] = true;
-        if (searchOrder[i] != Quantity::Drop)
-            m_order[m_count++] = at(searchOrder[i]);
+        m_turns[at(tiedScrews[i])] = true;
+        if (tiedScrews[i] != Quantity::Drop)
+            m_order[m_count++] = at(tiedScrews[i]);
     }
-    setHopes();
+    sortOrder();
+    setHopes(0, m_hopes);
+}
+
+/// A screw whose step costs much closeness has few steps worth trying; one that costs none has all, and is best left
+/// for the end, where a single screw is not tried step by step.
+void TiedSearch::sortOrder()
+{
+    const auto begin = m_order.begin(), end = begin + static_cast<std::ptrdiff_t>(m_count);
+    const auto costOf = [this](Index quantity) {
+        return m_problem.terms[quantity].slope * m_problem.screws[quantity].step;
+    };
+    std::stable_sort(begin, end, [&](Index one, Index other) { return costOf(one) > costOf(other); });
+    // Key height moves the value of dip, so that dip waits for it.
+    if (turns(keyHeight) && turns(dip)) {
+        const auto key = std::find(begin, end, keyHeight), stroke = std::find(begin, end, dip);
+        if (stroke < key)
+            std::rotate(stroke, key, key + 1);
+    }
+    // With its drop screw, let-off is two screws in one.
+    if (m_count > 1 && turns(drop) && *(end - 1) == letOff)
+        std::iter_swap(end - 1, end - 2);
+    m_keyDepth =
+        turns(keyHeight) && turns(dip) ? static_cast<std::size_t>(std::find(begin, end, keyHeight) - begin) : m_count;
 }
 
 bool TiedSearch::addUntouched(Score &score)
@@ -178,49 +201,58 @@ bool TiedSearch::addUntouched(Score &score)
     return turns(letOff) || addDrop(score);
 }
 
-void TiedSearch::setHopes()
+/// From `depth` on, as the values stand.
+void TiedSearch::setHopes(std::size_t first, Hopes &hopes) const
 {
-    m_hopes[m_count] = {};
-    for (std::size_t depth = m_count; depth-- > 0;) {
-        Hope hope = m_hopes[depth + 1];
+    hopes[m_count] = {};
+    const bool keyIsFree = turns(keyHeight) && first <= m_keyDepth;
+    for (std::size_t depth = m_count; depth-- > first;) {
+        Hope hope = hopes[depth + 1];
         const Index quantity = m_order[depth];
         if (quantity == dip) {
-            hopeForValue(dip, rangeOf(dip) + (turns(keyHeight) ? rangeOf(keyHeight) : 0), true, hope);
+            hopeForValue(dip, rangeOf(dip) + (keyIsFree ? rangeOf(keyHeight) : 0), !keyIsFree, hope);
         } else if (quantity == keyHeight) {
-            hopeForValue(keyHeight, rangeOf(keyHeight), false, hope);
+            hopeForValue(keyHeight, rangeOf(keyHeight), true, hope);
             if (!turns(dip))
-                hopeForValue(dip, rangeOf(keyHeight), true, hope);
+                hopeForValue(dip, rangeOf(keyHeight), false, hope);
         } else {
             hopeForValue(quantity, rangeOf(quantity), true, hope);
             hope.own.pairs += quantity == letOff && m_problem.terms[drop].judged ? 1 : 0;
         }
-        m_hopes[depth] = hope;
-    }
-    // With key height standing, dip no longer starts from where the hope above took it to start.
-    if (turns(keyHeight) && turns(dip)) {
-        Hope &last = m_hopes[m_count - 1];
-        last = {.easyLow = -rangeOf(dip), .easyHigh = rangeOf(dip), .slope = 0};
-        last.own.pairs = m_problem.terms[dip].judged ? 1 : 0;
+        hopes[depth] = hope;
     }
 }
 
-/// Own: the value at its best within the range. Aftertouch: what moving it there, or elsewhere, does.
-void TiedSearch::hopeForValue(Index quantity, double range, bool touches, Hope &hope) const
+/// Own: the value at its best within the range, in whole steps if one screw alone makes it. Aftertouch: what moving it
+/// there, or elsewhere, does; key height does that through dip.
+void TiedSearch::hopeForValue(Index quantity, double range, bool ownSteps, Hope &hope) const
 {
     const Term &term = m_problem.terms[quantity];
-    const double x = m_standing.value[quantity], slack = m_standing.slack[quantity];
-    const double touch = touches ? m_touch[quantity] : 0, size = std::abs(touch);
-    const Span span = spanOf(quantity, range, !(quantity == dip && turns(keyHeight)), hope.own.pairs);
-    const double home = std::clamp(term.target - x, -range, range);
-    if (term.judged)
-        hope.own.closeness += std::max(0.0, distance(term.target - x, home) - slack) * term.slope;
-    if (touch == 0)
+    const double x = m_standing.value[quantity], slack = m_standing.slack[quantity], goal = term.target - x;
+    const Span span = spanOf(quantity, range, ownSteps, hope.own.pairs);
+    const double home = std::clamp(goal, -range, range);
+    const double missed = distance(goal, home), missedBySteps = ownSteps ? missedInSteps(quantity, goal) : missed;
+    if (term.judged) {
+        hope.closeness += std::max(0.0, missed - slack) * term.slope;
+        hope.own.closeness += std::max(0.0, missedBySteps - slack) * term.slope;
+    }
+    if (quantity == keyHeight)
         return;
+    const double touch = m_touch[quantity], size = std::abs(touch);
     hope.easyLow += touch > 0 ? span.low * touch : span.high * touch;
     hope.easyHigh += touch > 0 ? span.high * touch : span.low * touch;
     hope.centre += term.slope > 0 ? home * touch : 0;
     hope.dead += slack * size;
+    hope.deadBySteps += std::max(slack, missedBySteps - missed) * size;
     hope.slope = std::min(hope.slope, term.slope / size);
+}
+
+/// How near whole steps of the screw come to a change.
+double TiedSearch::missedInSteps(Index quantity, double change) const
+{
+    const Screw &screw = m_problem.screws[quantity];
+    const double steps = std::clamp<double>(std::round(change / screw.step), -screw.most, screw.most);
+    return distance(change, steps * screw.step);
 }
 
 bool TiedSearch::promising(const Score &score, std::size_t depth) const
@@ -230,7 +262,7 @@ bool TiedSearch::promising(const Score &score, std::size_t depth) const
 
 Score TiedSearch::hopedFor(const Score &score, std::size_t depth) const
 {
-    const Hope &hope = m_hopes[depth];
+    const Hope &hope = depth > m_keyDepth ? m_keyedHopes[depth] : m_hopes[depth];
     Score hoped = score + hope.own;
     const Term &term = m_problem.terms[aftertouch];
     if (term.judged) {
@@ -238,9 +270,12 @@ Score TiedSearch::hopedFor(const Score &score, std::size_t depth) const
         // Where aftertouch comes in only at the cost of another pair, nothing is gained by it.
         const bool easy = x + hope.easyLow - slack <= term.high && x + hope.easyHigh + slack >= term.low;
         hoped.pairs += easy ? 1 : 0;
-        const double gap = distance(x + hope.centre, term.target) - slack - hope.dead;
-        if (gap > 0)
-            hoped.closeness += gap * std::min(term.slope, hope.slope);
+        // Two bounds: with each screw on its best step, and with each value on its target, as if steps were endlessly
+        // fine.
+        const double gap = distance(x + hope.centre, term.target) - slack, slope = std::min(term.slope, hope.slope);
+        const double bySteps = std::max(0.0, gap - hope.deadBySteps) * slope;
+        const double endlesslyFine = std::max(0.0, gap - hope.dead) * slope - hope.own.closeness + hope.closeness;
+        hoped.closeness += std::max(bySteps, endlesslyFine);
     }
     return hoped;
 }
@@ -339,6 +374,8 @@ void TiedSearch::turnTo(std::size_t depth, int steps, const Score &score)
     m_steps[quantity] = steps;
     Score next = score;
     next.minutes += steps == 0 ? 0 : m_problem.screws[quantity].minutes;
+    if (depth == m_keyDepth)
+        setHopes(depth + 1, m_keyedHopes);
     if (addOwn(quantity, next) && promising(next, depth + 1))
         visit(depth + 1, next);
     m_steps[quantity] = 0;

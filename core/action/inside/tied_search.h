@@ -6,9 +6,8 @@
 
 namespace hammerline::action {
 
-/// The order of the search. Whoever moves a value that another screw moves too comes before it, and dip comes last
-/// because its value is shared. The drop screw follows let-off: once that stands it has only drop to see to.
-inline constexpr std::array<catalogue::Quantity, 6> searchOrder{
+/// The screws that are tied; a choice of them is a number with bit i set for the i-th.
+inline constexpr std::array<catalogue::Quantity, 6> tiedScrews{
     catalogue::Quantity::LetOff,     catalogue::Quantity::Drop,      catalogue::Quantity::Blow,
     catalogue::Quantity::LostMotion, catalogue::Quantity::KeyHeight, catalogue::Quantity::Dip};
 
@@ -21,15 +20,18 @@ public:
 private:
     using Index = std::size_t; ///< of a quantity
 
-    /// What is left to hope for from the screws still to come, each value at its best alone.
+    /// What is left to hope for from the screws still to come.
     struct Hope {
-        Score own{};
-        double easyLow = 0;       ///< how far they can move aftertouch while every value of theirs that can be
-        double easyHigh = 0;      ///< inside is inside
+        Score own{};              ///< each of their values at its best alone, in whole steps
+        double closeness = 0;     ///< the same as if steps were endlessly fine
+        double easyLow = 0;       ///< how far they can move aftertouch while every value of theirs that can be inside
+        double easyHigh = 0;      ///< is inside
         double centre = 0;        ///< change of aftertouch with each of them on its target
-        double dead = 0;          ///< what slack hides of that
-        double slope = unlimited; ///< least closeness that moving aftertouch away from the centre costs
+        double dead = 0;          ///< how far from there it may be at no cost: what slack hides
+        double deadBySteps = 0;   ///< the same beside `own`: what slack or a target between two steps hides
+        double slope = unlimited; ///< least closeness that a base unit further costs
     };
+    using Hopes = std::array<Hope, tiedScrews.size() + 1>;
 
     struct Span {
         double low = 0;
@@ -44,8 +46,10 @@ private:
     [[nodiscard]] Score hopedFor(const Score &score, std::size_t depth) const;
     [[nodiscard]] double leastCloseness(unsigned screws);
     [[nodiscard]] bool addUntouched(Score &score);
-    void setHopes();
-    void hopeForValue(Index quantity, double range, bool touches, Hope &hope) const;
+    void sortOrder();
+    void setHopes(std::size_t first, Hopes &hopes) const;
+    void hopeForValue(Index quantity, double range, bool ownSteps, Hope &hope) const;
+    [[nodiscard]] double missedInSteps(Index quantity, double change) const;
     [[nodiscard]] bool promising(const Score &score, std::size_t depth) const;
     enum class Side { Up, Down };
     [[nodiscard]] bool sideIsDone(std::size_t depth, int steps, Side side, const Score &before) const;
@@ -68,9 +72,11 @@ private:
     Standing m_standing;                                    ///< with the screws turned that stand so far
     std::array<double, catalogue::quantityCount> m_touch{}; ///< change of aftertouch per base unit of each
     std::array<bool, catalogue::quantityCount> m_turns{};   ///< may be turned in this round
-    std::array<Index, searchOrder.size()> m_order{};        ///< of this round, without drop
+    std::array<Index, tiedScrews.size()> m_order{};         ///< of this round, without drop
     std::size_t m_count = 0;
-    std::array<Hope, searchOrder.size() + 1> m_hopes{};
+    std::size_t m_keyDepth = 0; ///< of key height where dip is turned too; else beyond all
+    Hopes m_hopes{};
+    Hopes m_keyedHopes{}; ///< beyond m_keyDepth: with key height standing
     Steps m_steps{};
     NoteAnswer m_best{};
 };
