@@ -2,6 +2,8 @@
 
 #include "action/inside/note_search.h"
 
+#include <algorithm>
+#include <cstdint>
 #include <map>
 #include <optional>
 
@@ -65,7 +67,7 @@ Screw screwOf(const PlanTask &task, Quantity quantity, keyboard::Note note)
     if (found == task.setup.adjustments.end() || isForbidden(task.forbidden, quantity, note))
         return {};
     const Adjustment &adjustment = found->second;
-    return {.most = static_cast<int>(adjustment.most.baseCount() / adjustment.step.baseCount()),
+    return {.most = wholeSteps(adjustment.most, adjustment.step),
             .step = static_cast<double>(adjustment.step.baseCount()),
             .minutes = adjustment.minutes};
 }
@@ -98,6 +100,11 @@ void shareRounds(std::vector<NoteProblem> &problems)
 }
 
 } // namespace
+
+int wholeSteps(units::Amount most, units::Amount step)
+{
+    return static_cast<int>(std::min<std::int64_t>(most.baseCount() / step.baseCount(), 1'000'000'000));
+}
 
 std::vector<NoteProblem> noteProblems(const PlanTask &task)
 {

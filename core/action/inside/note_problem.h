@@ -59,6 +59,9 @@ struct NoteProblem {
     std::shared_ptr<const std::vector<Round>> rounds{}; ///< every choice, cheapest first
 };
 
+/// How many steps fit into `most`; a setup of kilometres in nanometre steps is cut where an int still holds.
+[[nodiscard]] int wholeSteps(units::Amount most, units::Amount step);
+
 /// One problem for every note of the compass on which something was read.
 [[nodiscard]] std::vector<NoteProblem> noteProblems(const PlanTask &task);
 

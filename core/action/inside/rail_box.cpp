@@ -77,7 +77,7 @@ void RailBoxSearch::run(std::vector<RailPosition> &positions)
     Box rest{.spans = std::vector<RailSpan>(m_rails.size())}, whole = rest;
     for (std::size_t i = 0; i < m_rails.size(); ++i) {
         const Rail &rail = m_task.setup.rails[m_rails[i]];
-        const int most = static_cast<int>(rail.most.baseCount() / rail.step.baseCount());
+        const int most = wholeSteps(rail.most, rail.step);
         whole.spans[i] = {{-most, -most}, {most, most}};
     }
     // Rails at rest are always a plan: nothing read is below 0.
@@ -110,44 +110,69 @@ void RailBoxSearch::search(const Box &box)
         search(half);
 }
 
-/// False where the box holds no plan or none better than the best so far. Notes that see no difference from the box
-/// around it keep their share; the others start from theirs, so that a hopeless box is given up early.
+/// False where the box holds no plan or none better than the best so far. A position is bounded like any box before its
+/// notes are solved one after the other, so that a hopeless one is given up early.
 bool RailBoxSearch::solve(Box &box, const Box *parent) const
 {
-    const bool exact = isPosition(box.spans);
-    box.shifts.resize(m_notes.size());
+    box.shifts.clear();
+    for (std::size_t note = 0; note < m_notes.size(); ++note)
+        box.shifts.push_back(shiftIn(box, note));
+    box.shares.assign(m_notes.size(), Score{});
     if (parent)
         box.shares = parent->shares;
-    else
-        box.shares.assign(m_notes.size(), Score{});
     box.bound = parent ? parent->bound : Score{};
     box.bound.minutes += minutesOf(box) - (parent ? minutesOf(*parent) : 0);
+    if (!bound(box, parent))
+        return false;
+    return !isPosition(box.spans) || solveNotes(box);
+}
+
+/// Notes that see no difference from the box around it keep their share.
+bool RailBoxSearch::bound(Box &box, const Box *parent) const
+{
     for (std::size_t note = 0; note < m_notes.size(); ++note) {
-        box.shifts[note] = shiftIn(box, note);
-        if (parent && !exact && same(box.shifts[note], parent->shifts[note]))
+        if (parent && same(box.shifts[note], parent->shifts[note]))
             continue;
-        Score share;
-        if (!shareOf(note, box.shifts[note], exact, share))
+        const NoteAnswer share = m_tied ? NoteAnswer{.feasible = true, .score = boundOf(note, box.shifts[note])}
+                                        : answerOf(note, box.shifts[note]);
+        if (!share.feasible)
             return false;
-        box.bound += share;
-        box.bound -= box.shares[note];
-        box.shares[note] = share;
+        setShare(box, note, share.score);
         if (parent && !hopeful(box.bound))
             return false;
     }
     return true;
 }
 
-bool RailBoxSearch::shareOf(std::size_t note, const Shift &shift, bool exact, Score &share) const
+bool RailBoxSearch::solveNotes(Box &position) const
 {
-    if (m_tied && !exact) {
-        share = boundTied(*m_notes[note], shift, m_task.aim);
-        return true;
+    for (std::size_t note = 0; note < m_notes.size(); ++note) {
+        const NoteAnswer answer = answerOf(note, position.shifts[note]);
+        if (!answer.feasible)
+            return false;
+        setShare(position, note, answer.score);
+        if (!hopeful(position.bound))
+            return false;
     }
-    const NoteAnswer answer = m_tied ? bestTied(*m_notes[note], shift, m_task.aim)
-                                     : bestAlone(*m_notes[note], Quantity::Checking, shift, m_task.aim);
-    share = answer.score;
-    return answer.feasible;
+    return true;
+}
+
+void RailBoxSearch::setShare(Box &box, std::size_t note, const Score &share) const
+{
+    box.bound += share;
+    box.bound -= box.shares[note];
+    box.shares[note] = share;
+}
+
+Score RailBoxSearch::boundOf(std::size_t note, const Shift &shift) const
+{
+    return boundTied(*m_notes[note], shift, m_task.aim);
+}
+
+NoteAnswer RailBoxSearch::answerOf(std::size_t note, const Shift &shift) const
+{
+    return m_tied ? bestTied(*m_notes[note], shift, m_task.aim)
+                  : bestAlone(*m_notes[note], Quantity::Checking, shift, m_task.aim);
 }
 
 Shift RailBoxSearch::shiftIn(const Box &box, std::size_t note) const

@@ -31,7 +31,11 @@ private:
     };
 
     [[nodiscard]] bool solve(Box &box, const Box *parent) const;
-    [[nodiscard]] bool shareOf(std::size_t note, const Shift &shift, bool exact, Score &share) const;
+    [[nodiscard]] bool bound(Box &box, const Box *parent) const;
+    [[nodiscard]] bool solveNotes(Box &position) const;
+    void setShare(Box &box, std::size_t note, const Score &share) const;
+    [[nodiscard]] Score boundOf(std::size_t note, const Shift &shift) const;
+    [[nodiscard]] NoteAnswer answerOf(std::size_t note, const Shift &shift) const;
     [[nodiscard]] Shift shiftIn(const Box &box, std::size_t note) const;
     [[nodiscard]] double minutesOf(const Box &box) const;
     [[nodiscard]] Box middleOf(const Box &box) const;

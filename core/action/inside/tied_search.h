@@ -19,6 +19,10 @@ public:
 
 private:
     using Index = std::size_t; ///< of a quantity
+    static constexpr Index keyHeight = at(catalogue::Quantity::KeyHeight), blow = at(catalogue::Quantity::Blow),
+                           lostMotion = at(catalogue::Quantity::LostMotion), letOff = at(catalogue::Quantity::LetOff),
+                           drop = at(catalogue::Quantity::Drop), dip = at(catalogue::Quantity::Dip),
+                           aftertouch = at(catalogue::Quantity::Aftertouch);
 
     /// What is left to hope for from the screws still to come.
     struct Hope {
@@ -40,7 +44,7 @@ private:
 
     void searchByMinutes();
     [[nodiscard]] int mostPairs(unsigned screws) const;
-    [[nodiscard]] Span spanOf(Index quantity, double range, bool ownSteps, int &pairs) const;
+    [[nodiscard]] Span spanOf(Index quantity, double range, double grain, int &pairs) const;
     void search(unsigned screws);
     void beginRound(unsigned screws);
     [[nodiscard]] Score hopedFor(const Score &score, std::size_t depth) const;
@@ -48,8 +52,13 @@ private:
     [[nodiscard]] bool addUntouched(Score &score);
     void sortOrder();
     void setHopes(std::size_t first, Hopes &hopes) const;
-    void hopeForValue(Index quantity, double range, bool ownSteps, Hope &hope) const;
-    [[nodiscard]] double missedInSteps(Index quantity, double change) const;
+    /// By how much and in what steps the screws to come can change a value.
+    struct Freedom {
+        double range = 0;
+        double grain = 0;
+    };
+    void hopeForValue(Index quantity, const Freedom &freedom, Hope &hope) const;
+    [[nodiscard]] double grainOf(Index one, Index other) const;
     [[nodiscard]] bool promising(const Score &score, std::size_t depth) const;
     enum class Side { Up, Down };
     [[nodiscard]] bool sideIsDone(std::size_t depth, int steps, Side side, const Score &before) const;
