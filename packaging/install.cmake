@@ -1,5 +1,5 @@
 # What is installed where, and what the package holds.
-if(NOT TARGET hammerline OR NOT EXISTS "${CMAKE_SOURCE_DIR}/packaging/man/hammerline.1")
+if(NOT TARGET hammerline)
   return()
 endif()
 install(TARGETS hammerline RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
@@ -17,7 +17,7 @@ function(hammerline_install_gzipped source name destination)
   add_custom_target(gzip_${name} ALL DEPENDS ${CMAKE_BINARY_DIR}/${name}.gz)
   install(FILES ${CMAKE_BINARY_DIR}/${name}.gz DESTINATION ${destination})
 endfunction()
-hammerline_install_gzipped(packaging/changelog.md changelog ${CMAKE_INSTALL_DOCDIR})
+hammerline_install_gzipped(packaging/changelog changelog ${CMAKE_INSTALL_DOCDIR})
 hammerline_install_gzipped(packaging/man/hammerline.1 hammerline.1 ${CMAKE_INSTALL_MANDIR}/man1)
 
 set(CPACK_GENERATOR DEB)
@@ -30,6 +30,6 @@ set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 set(CPACK_DEBIAN_PACKAGE_DEPENDS "fonts-dejavu-core")
 set(CPACK_DEBIAN_PACKAGE_DESCRIPTION
 "Takes the readings of a piano's action key by key, judges them by a tolerance
- set, compares before and after, keeps all of it in one file and issues the
- regulation record as a PDF with its data inside.")
+set, compares before and after, keeps all of it in one file and issues the
+regulation record as a PDF with its data inside.")
 include(CPack)
