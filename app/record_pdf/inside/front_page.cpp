@@ -103,10 +103,22 @@ void setPicture(Sheet &sheet, const Context &context)
     sheet.skip(4);
 }
 
-QString workSentence(const Context &context)
+/// A word of warning where the newest readings are not those of a finished instrument.
+QString stageSentence(readings::Purpose purpose)
+{
+    if (purpose == readings::Purpose::Setting)
+        return Record::tr(" The work was not finished when these readings were taken.");
+    if (purpose == readings::Purpose::AsFound)
+        return Record::tr(" These readings show the instrument as it came; no work on it is recorded.");
+    return {};
+}
+
+QString measuredSentence(const Context &context)
 {
     const auto &record = context.record;
     const auto left = static_cast<int>(record.asLeft.readings.size());
+    if (!context.hasBefore() && record.asLeft.pass.purpose == readings::Purpose::AsFound)
+        return Record::tr("The action was measured key by key (%1 readings).").arg(left);
     if (!context.hasBefore())
         return Record::tr("The action was measured key by key (%1 readings). How it was before is not recorded.")
             .arg(left);
@@ -119,6 +131,11 @@ QString workSentence(const Context &context)
         .arg(record.asFound->readings.size())
         .arg(left)
         .arg(mended);
+}
+
+QString workSentence(const Context &context)
+{
+    return measuredSentence(context) + stageSentence(context.record.asLeft.pass.purpose);
 }
 
 QString countOf(const sale_record::PassPart &part, catalogue::Quantity quantity)

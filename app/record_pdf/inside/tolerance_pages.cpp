@@ -17,9 +17,21 @@ using tolerance::Point;
 
 const QString none = QStringLiteral("\u2013");
 
+/// A promise is printed exactly, not with the digits of the gauge: 3.175 mm shown as 3.2 would seem to let 3.2 in.
+QString exactText(units::Amount amount, const Context &context)
+{
+    const auto unit = context.form.unitFor(amount.dimension());
+    if (unit != units::Unit::Millimetre && unit != units::Unit::Gram) {
+        wording::NumberForm fine = context.form;
+        fine.lengthDecimals = unit == units::Unit::Inch ? 4 : 1;
+        return wording::bareText(amount, fine);
+    }
+    return fromCore(units::exactDecimal(amount)).replace(QLatin1Char('.'), context.form.locale.decimalPoint());
+}
+
 QString limitText(const std::optional<units::Amount> &limit, const Context &context)
 {
-    return limit ? wording::bareText(*limit, context.form) : none;
+    return limit ? exactText(*limit, context) : none;
 }
 
 /// The nearest source that is given: of the point, of the measure, of the set.
@@ -46,7 +58,7 @@ void setPoints(Table &table, const tolerance::Points &points, const QString &key
     QString whichKeys = keys;
     for (const Point &point : points) {
         table.row({head, whichKeys, fromCore(point.note.name()), limitText(point.low, context),
-                   wording::bareText(point.target, context.form), limitText(point.high, context),
+                   exactText(point.target, context), limitText(point.high, context),
                    sourceAndRemark(point, entry, context)},
                   {true});
         head.clear();

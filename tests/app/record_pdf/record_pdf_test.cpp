@@ -34,14 +34,19 @@ protected:
     {
         m_record = support::sampleRecord(wish);
         m_bytes = makeRecordPdf(m_record, options);
-        QFile file(path());
-        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-        file.write(m_bytes);
+        writeFile(m_bytes);
         // Where somebody wants to look at the pages.
         if (const QString keep = qEnvironmentVariable("HAMMERLINE_KEEP_PAGES"); !keep.isEmpty())
             QFile(path()).copy(keep + QLatin1Char('/') +
                                QLatin1String(testing::UnitTest::GetInstance()->current_test_info()->name()) +
                                QStringLiteral(".pdf"));
+    }
+
+    void writeFile(const QByteArray &bytes) const
+    {
+        QFile file(path());
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(bytes);
     }
 
     [[nodiscard]] QString path() const { return m_folder.filePath(QStringLiteral("record.pdf")); }
@@ -185,6 +190,27 @@ TEST_F(RecordPdf, WithoutAnAsFoundPassNothingIsSaidToHaveChanged)
     EXPECT_FALSE(outputOf(QStringLiteral("pdfdetach"), {QStringLiteral("-list"), path()}).contains("as-found"));
 }
 
+TEST_F(RecordPdf, ReadingsOfUnfinishedWorkAreSaidToBeSuch)
+{
+    auto input = support::sampleInput({});
+    input.passes.back().first.purpose = readings::Purpose::Setting;
+    writeFile(makeRecordPdf(sale_record::assemble(input).value(), {}));
+    EXPECT_TRUE(text().simplified().contains(QStringLiteral("The work was not finished")));
+    input.passes.pop_back();
+    writeFile(makeRecordPdf(sale_record::assemble(input).value(), {}));
+    EXPECT_TRUE(text().simplified().contains(QStringLiteral("as it came; no work on it is recorded")));
+}
+
+TEST_F(RecordPdf, LimitsArePrintedExactlyWhateverTheGaugeCanRead)
+{
+    auto input = support::sampleInput({});
+    input.passes.back().first.gauge.resolution = units::Length::millimetres(0.1);
+    input.set.entries[catalogue::Quantity::LetOff].both.front().high = units::Length::nanometres(3'175'000);
+    input.set.entries[catalogue::Quantity::LetOff].both.front().target = units::Length::nanometres(3'100'000);
+    writeFile(makeRecordPdf(sale_record::assemble(input).value(), {}));
+    EXPECT_TRUE(text().contains(QStringLiteral("3.175")));
+}
+
 TEST_F(RecordPdf, AGrandWithManyExceptionsNamesEachOfThem)
 {
     SampleWish wish;
@@ -212,10 +238,7 @@ TEST_F(RecordPdf, EachNumberOfThePromiseHasASourceOrSaysThatItHasNone)
     auto input = support::sampleInput(wish);
     input.set.source.clear();
     m_record = sale_record::assemble(input).value();
-    QFile file(path());
-    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-    file.write(makeRecordPdf(m_record, {}));
-    file.close();
+    writeFile(makeRecordPdf(m_record, {}));
     EXPECT_EQ(text().count(QStringLiteral("common practice, no source")), 8);
     EXPECT_GE(text().count(QStringLiteral("no source")), 16);
 }
@@ -230,10 +253,7 @@ TEST_F(RecordPdf, TheFrontPageStaysOnePageHoweverMuchThereIsToSay)
     input.set.entries[catalogue::Quantity::DamperStart] = input.set.entries[catalogue::Quantity::Blow];
     RecordPdfOptions options = onPaper(Paper::Letter);
     options.seal = SealLine{QStringLiteral("Invented Workshop"), QString(79, QLatin1Char('a'))};
-    QFile file(path());
-    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-    file.write(makeRecordPdf(sale_record::assemble(input).value(), options));
-    file.close();
+    writeFile(makeRecordPdf(sale_record::assemble(input).value(), options));
     const QByteArray second =
         outputOf(QStringLiteral("pdftotext"), {QStringLiteral("-f"), QStringLiteral("2"), QStringLiteral("-l"),
                                                QStringLiteral("2"), path(), QStringLiteral("-")});
@@ -271,10 +291,7 @@ TEST_F(RecordPdf, ASealedRecordHoldsAndPrintsTheFingerprintOfItsKey)
     m_record = support::sampleRecord({});
     const auto key = seal::makeSigningKey("Invented Workshop", m_record.issued).value();
     const QByteArray sealed = makeSealedRecordPdf(m_record, {}, key);
-    QFile file(path());
-    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-    file.write(sealed);
-    file.close();
+    writeFile(sealed);
     const auto report = seal::verifyRecord(sealed.toStdString(), {key.fingerprint()});
     EXPECT_EQ(report.verdict, seal::SealVerdict::Unaltered) << report.reason;
     EXPECT_EQ(report.files.size(), 3u);
