@@ -144,8 +144,7 @@ StripStyle printStyle(int pixelSize)
 {
     StripStyle style;
     style.palette = wording::printPalette();
-    style.font = wording::font(wording::TextSize::Small);
-    style.font.setPixelSize(pixelSize);
+    style.font = wording::paperFont(pixelSize);
     return style;
 }
 

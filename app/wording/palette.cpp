@@ -53,6 +53,7 @@ const Palette blackPalette{
     .tooLarge = Qt::black,
     .within = Qt::black,
     .doubt = Qt::black,
+    .onPaper = true,
 };
 
 constexpr double darkBelow = 0.18; ///< relative luminance: the middle grey between white paper and black
@@ -111,6 +112,18 @@ QFont font(TextSize size, bool bold)
     QFont face = QFontDatabase::systemFont(QFontDatabase::GeneralFont);
     face.setPointSizeF(static_cast<double>(size) * scaleNow());
     face.setBold(bold);
+    return face;
+}
+
+QFont paperFont(int pixelSize, bool bold)
+{
+    // The least spacing that Qt's fixed point can hold: any spacing at all makes it leave ligatures out.
+    constexpr double leastSpacing = 1.0 / 64;
+    QFont face(QStringLiteral("DejaVu Sans"));
+    face.setPixelSize(pixelSize);
+    face.setBold(bold);
+    face.setHintingPreference(QFont::PreferNoHinting);
+    face.setLetterSpacing(QFont::AbsoluteSpacing, leastSpacing);
     return face;
 }
 

@@ -16,18 +16,19 @@ namespace hammerline::wording {
 enum class Theme { Light, Dark };
 
 struct Palette {
-    QColor paper;     ///< behind everything
-    QColor ink;       ///< text, the selected key
-    QColor quiet;     ///< second-rank text; still 4.5 on paper
-    QColor line;      ///< outlines, axes, hairlines
-    QColor faintLine; ///< separators that carry no meaning
-    QColor sharp;     ///< body of a sharp key, a step off the paper
-    QColor field;     ///< where something is typed
-    QColor band;      ///< the tolerance band, opaque
-    QColor tooSmall;  ///< out, below the target
-    QColor tooLarge;  ///< out, above the target
-    QColor within;    ///< in
-    QColor doubt;     ///< in, but nearer to a limit than the gauge can tell
+    QColor paper;         ///< behind everything
+    QColor ink;           ///< text, the selected key
+    QColor quiet;         ///< second-rank text; still 4.5 on paper
+    QColor line;          ///< outlines, axes, hairlines
+    QColor faintLine;     ///< separators that carry no meaning
+    QColor sharp;         ///< body of a sharp key, a step off the paper
+    QColor field;         ///< where something is typed
+    QColor band;          ///< the tolerance band, opaque
+    QColor tooSmall;      ///< out, below the target
+    QColor tooLarge;      ///< out, above the target
+    QColor within;        ///< in
+    QColor doubt;         ///< in, but nearer to a limit than the gauge can tell
+    bool onPaper = false; ///< black alone, and the type of the paper
 };
 
 [[nodiscard]] const Palette &paletteOf(Theme theme);
@@ -42,6 +43,9 @@ enum class TextSize { Small = 9, Body = 11, Heading = 14, Title = 20, Large = 32
 /// The system's sans at a size of the scale times the text scale. Desktops ship a sans whose figures are all of one
 /// width.
 [[nodiscard]] QFont font(TextSize size, bool bold = false);
+/// The one face of everything printed, whatever the desktop's is, so that the same record gives the same bytes
+/// anywhere: without hinting, and without ligatures, which a search for "finished" would not find in a PDF.
+[[nodiscard]] QFont paperFont(int pixelSize, bool bold = false);
 /// All text larger by this factor, 1 to 2, for what is built from now on.
 void setTextScale(double scale);
 [[nodiscard]] double textScale();

@@ -10,6 +10,8 @@ namespace hammerline::charts {
 
 QFont ChartLook::smallFont() const
 {
+    if (palette.onPaper)
+        return wording::paperFont(pixelSize);
     QFont face = wording::font(wording::TextSize::Small);
     face.setPixelSize(pixelSize);
     return face;

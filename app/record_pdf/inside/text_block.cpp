@@ -1,5 +1,7 @@
 #include "record_pdf/inside/text_block.h"
 
+#include "wording/palette.h"
+
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QTextLayout>
@@ -8,12 +10,8 @@ namespace hammerline::record_pdf {
 
 QFont fontOf(const TextStyle &style)
 {
-    QFont font(QStringLiteral("DejaVu Sans"));
     // The painter is scaled to points: a point size would be scaled twice.
-    font.setPixelSize(style.size);
-    font.setBold(style.bold);
-    font.setHintingPreference(QFont::PreferNoHinting);
-    return font;
+    return wording::paperFont(style.size, style.bold);
 }
 
 double widthOf(const QString &text, const TextStyle &style)

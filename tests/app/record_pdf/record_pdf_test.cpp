@@ -92,6 +92,14 @@ TEST_F(RecordPdf, EveryNoteOfTheKeyboardCanBeFoundByItsName)
     }
 }
 
+TEST_F(RecordPdf, WordsAreSpeltInLettersThatASearchFinds)
+{
+    make({});
+    EXPECT_FALSE(text().contains(QRegularExpression(QStringLiteral("[\\x{FB00}-\\x{FB06}]"))))
+        << "ligatures hide a word from a search";
+    EXPECT_TRUE(text().contains(QStringLiteral("Let-off (mm)")));
+}
+
 TEST_F(RecordPdf, AShorterKeyboardEndsWhereItEnds)
 {
     SampleWish wish;
