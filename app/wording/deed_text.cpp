@@ -45,6 +45,9 @@ const QHash<QString, const char *> &sentences()
         {"reading-withdrawn", QT_TRANSLATE_NOOP("wording", "withdrawal of %1")},
         {"fault-marked", QT_TRANSLATE_NOOP("wording", "fault on %1")},
         {"fault-cleared", QT_TRANSLATE_NOOP("wording", "clearing the fault on %1")},
+        {"plan-kept", QT_TRANSLATE_NOOP("wording", "keeping the plan")},
+        {"work-logged", QT_TRANSLATE_NOOP("wording", "work on %1")},
+        {"work-taken-back", QT_TRANSLATE_NOOP("wording", "taking back work on %1")},
         {"tolerance-remembered", QT_TRANSLATE_NOOP("wording", "what the pass is judged by")},
     };
     return all;

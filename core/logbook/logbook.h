@@ -23,6 +23,7 @@
 #include "outcome/outcome.h"
 #include "readings/readings.h"
 
+#include <chrono>
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -73,6 +74,15 @@ struct PassTolerance {
     std::string id{};
     std::string text{};
     bool operator==(const PassTolerance &) const = default;
+};
+
+/// A piece of planned work that was ticked off: which one, how long it took as planned, by whom and when.
+struct WorkDone {
+    std::string item{}; ///< names the move within the plan: "let_off 40", "rail rest_rail"
+    std::chrono::seconds took{};
+    std::string person{};
+    readings::Instant at{};
+    bool operator==(const WorkDone &) const = default;
 };
 
 enum class Access { ReadWrite, ReadOnly };
@@ -146,6 +156,15 @@ public:
     /// Absent: none remembered yet.
     [[nodiscard]] std::optional<PassTolerance> tolerance(readings::PassId pass) const;
     void rememberTolerance(readings::PassId pass, const PassTolerance &tolerance, const Stamp &stamp);
+
+    /// The inputs a plan of the pass was made from, as the caller wrote them; absent: none kept.
+    [[nodiscard]] std::optional<std::string> keptPlan(readings::PassId pass) const;
+    void keepPlan(readings::PassId pass, const std::string &inputs, const Stamp &stamp);
+    /// By item. Person and moment are those of the stamp it was logged with.
+    [[nodiscard]] std::vector<WorkDone> workDone(readings::PassId pass) const;
+    /// False where the item is logged already / is not logged; then nothing is written.
+    bool logWork(readings::PassId pass, const std::string &item, std::chrono::seconds took, const Stamp &stamp);
+    bool takeBackWork(readings::PassId pass, const std::string &item, const Stamp &stamp);
 
     // History ---------------------------------------------------------------------------------------------------
     /// 0 for none. Moves when any window or program has done something: poll it to see the others' deeds.

@@ -71,6 +71,23 @@ CREATE TABLE pass_tolerance(
   deed INTEGER NOT NULL REFERENCES history(deed),
   PRIMARY KEY(pass, version)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE kept_plan(
+  pass INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  inputs TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE work_done(
+  pass INTEGER NOT NULL,
+  item TEXT NOT NULL,
+  version INTEGER NOT NULL,
+  seconds INTEGER, person TEXT, at INTEGER,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, item, version)
+) STRICT, WITHOUT ROWID;
 )sql";
 
 constexpr std::string_view steps[] = {step1};

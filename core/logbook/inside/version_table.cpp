@@ -138,10 +138,22 @@ const VersionTable &passToleranceTable()
     return table;
 }
 
+const VersionTable &keptPlanTable()
+{
+    static const VersionTable table("kept_plan", Scope::Pass, {"pass"}, {"inputs"});
+    return table;
+}
+
+const VersionTable &workDoneTable()
+{
+    static const VersionTable table("work_done", Scope::Pass, {"pass", "item"}, {"seconds", "person", "at"});
+    return table;
+}
+
 std::span<const VersionTable *const> versionTables()
 {
     static const VersionTable *const tables[] = {&instrumentTable(), &passTable(), &readingTable(), &faultMarkTable(),
-                                                 &passToleranceTable()};
+                                                 &passToleranceTable(), &keptPlanTable(), &workDoneTable()};
     return tables;
 }
 

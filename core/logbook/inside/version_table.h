@@ -84,6 +84,8 @@ struct Row {
 [[nodiscard]] const VersionTable &readingTable();
 [[nodiscard]] const VersionTable &faultMarkTable();
 [[nodiscard]] const VersionTable &passToleranceTable();
+[[nodiscard]] const VersionTable &keptPlanTable();
+[[nodiscard]] const VersionTable &workDoneTable();
 
 /// All of them. The order is part of the digests: a new one goes to the end.
 [[nodiscard]] std::span<const VersionTable *const> versionTables();

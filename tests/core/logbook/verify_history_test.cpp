@@ -32,6 +32,8 @@ protected:
         static_cast<void>(logbook.importPass(pass, many, ben));
         logbook.markFault(1, {keyboard::Note(40), "blocking"}, ada);
         logbook.rememberTolerance(1, {"shop", "{}"}, ada);
+        logbook.keepPlan(1, "{}", ada);
+        logbook.logWork(1, "let_off 40", std::chrono::seconds(30), ada);
         logbook.withdraw(1, letOff(40), ben, "");
     }
 
@@ -81,9 +83,9 @@ TEST_F(VerifyHistoryTest, AnUntouchedLogbookIsWhole)
 {
     const HistoryCheck check = verifyHistory(file());
     EXPECT_TRUE(check.whole()) << check.alterations[0].text();
-    EXPECT_EQ(check.deeds, 11);
-    EXPECT_EQ(check.rows, 15);
-    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(11));
+    EXPECT_EQ(check.deeds, 13);
+    EXPECT_EQ(check.rows, 17);
+    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(13));
 }
 
 TEST_F(VerifyHistoryTest, EveryColumnOfEveryRowOfEveryTableAlteredIsFound)
@@ -133,8 +135,8 @@ TEST_F(VerifyHistoryTest, ARowAddedToAnyTableIsFound)
 
 TEST_F(VerifyHistoryTest, TheEndCutOffIsFound)
 {
-    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 11; DELETE FROM history WHERE deed = 11"),
-                HasSubstr("deed 11, history: the end was removed"));
+    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 13; DELETE FROM history WHERE deed = 13"),
+                HasSubstr("deed 13, history: the end was removed"));
 }
 
 TEST_F(VerifyHistoryTest, AnAlteredReadingIsNamed)
