@@ -22,7 +22,7 @@ set(HOUSE_CORE_FLOORS
   seal+demo_workshop)
 set(HOUSE_APP_FLOORS
   wording+prompts
-  keyboard_strip+charts+gauge_input
+  keyboard_strip+charts+gauge_input+paper
   bench+review_desk+plan_sheet+record_pdf+instrument_file
   command_line+main_window)
 

@@ -2,22 +2,17 @@
 
 #include "exchange/answers_json.h"
 #include "exchange/readings_csv.h"
-#include "outcome/outcome.h"
+#include "paper/paper.h"
 #include "record_pdf/inside/pages.h"
 #include "seal/seal.h"
 
-#include <QBuffer>
 #include <QColorSpace>
-#include <QPageSize>
 #include <QPainter>
-#include <QPdfWriter>
 #include <QTranslator>
 
 namespace hammerline::record_pdf {
 
 namespace {
-
-constexpr double pointsPerInch = 72;
 
 /// Puts the record's own language in force while its pages are set.
 class LanguageInForce {
@@ -39,9 +34,9 @@ private:
     QTranslator *m_words;
 };
 
-QPageSize pageSizeOf(Paper paper)
+paper::Size sizeOf(Paper size)
 {
-    return QPageSize(paper == Paper::Letter ? QPageSize::Letter : QPageSize::A4);
+    return size == Paper::Letter ? paper::Size::Letter : paper::Size::A4;
 }
 
 void setPages(Sheet &sheet, const Context &context)
@@ -72,31 +67,6 @@ void paintFrame(QPainter &painter, const Sheet &sheet, int page, const Context &
     TextBlock(issued, quietText, body.width()).paint(painter, {body.left(), body.bottom() + 20});
     if (page > 1)
         TextBlock(titleOf(context), quietText, body.width()).paint(painter, {body.left(), body.top() - 30});
-}
-
-QByteArray paintedPages(const Sheet &sheet, const Context &context)
-{
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    QPdfWriter writer(&buffer);
-    writer.setPdfVersion(QPagedPaintDevice::PdfVersion_1_6);
-    writer.setPageSize(pageSizeOf(context.options.paper));
-    writer.setPageMargins(QMarginsF());
-    QPainter painter;
-    if (!painter.begin(&writer))
-        throw outcome::BrokenWorld("The record's pages cannot be painted. Nothing was written.");
-    const double scale = writer.resolution() / pointsPerInch;
-    for (int page = 1; page <= sheet.pageCount(); ++page) {
-        if (page > 1)
-            writer.newPage();
-        painter.resetTransform();
-        painter.scale(scale, scale);
-        sheet.paintPage(page, painter);
-        paintFrame(painter, sheet, page, context);
-    }
-    painter.end();
-    return bytes;
 }
 
 std::vector<seal::Attachment> attachmentsOf(const sale_record::SaleRecord &record)
@@ -130,9 +100,10 @@ QByteArray makeRecordPdf(const sale_record::SaleRecord &record, const RecordPdfO
 {
     const LanguageInForce language(options.words);
     const Context context{record, options, wording::formOf(record.asLeft.pass, options.locale)};
-    Sheet sheet(pageSizeOf(options.paper).size(QPageSize::Point));
+    Sheet sheet(paper::pointsOf(sizeOf(options.paper)));
     setPages(sheet, context);
-    const QByteArray pages = paintedPages(sheet, context);
+    const auto frame = [&](QPainter &painter, int page) { paintFrame(painter, sheet, page, context); };
+    const QByteArray pages = paper::paintedPages(sheet, sizeOf(options.paper), frame);
     const std::string dressed =
         seal::dress(std::string_view(pages.constData(), static_cast<std::size_t>(pages.size())), dressingOf(context));
     return QByteArray::fromStdString(dressed);

@@ -1,7 +1,7 @@
 // Everything that is not as promised, worst first; what was promised and not measured in runs of notes.
 
 #include "record_pdf/inside/pages.h"
-#include "record_pdf/inside/table.h"
+#include "paper/table.h"
 
 #include "wording/wording.h"
 

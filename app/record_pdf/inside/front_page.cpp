@@ -1,7 +1,7 @@
 // Page one, for a family: what stands before them, what was done to it, and in what state it leaves. One picture.
 
 #include "record_pdf/inside/pages.h"
-#include "record_pdf/inside/table.h"
+#include "paper/table.h"
 
 #include "keyboard_strip/paint_strip.h"
 #include "wording/wording.h"

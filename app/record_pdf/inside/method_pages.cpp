@@ -1,7 +1,7 @@
 // How, by whom, with what and in what climate it was measured; what was not measured; the cautions.
 
 #include "record_pdf/inside/pages.h"
-#include "record_pdf/inside/table.h"
+#include "paper/table.h"
 
 #include "wording/wording.h"
 

@@ -2,8 +2,8 @@
 // The chapters of the record, each a free function that sets itself onto the sheet. They share what is said of the
 // record as a whole; every figure comes from the SaleRecord and none is computed on the way to the paper.
 
+#include "paper/sheet.h"
 #include "record_pdf/inside/record_words.h"
-#include "record_pdf/inside/sheet.h"
 #include "record_pdf/record_pdf.h"
 #include "wording/number_form.h"
 

@@ -2,7 +2,7 @@
 // read, and the notes of the keyboard split evenly over pages.
 
 #include "record_pdf/inside/pages.h"
-#include "record_pdf/inside/table.h"
+#include "paper/table.h"
 
 #include "wording/wording.h"
 

@@ -4,6 +4,7 @@
 
 #include "catalogue/catalogue.h"
 #include "keyboard/keyboard.h"
+#include "paper/paper.h"
 #include "sale_record/sale_record.h"
 #include "tolerance/tolerance.h"
 
@@ -14,6 +15,19 @@
 #include <vector>
 
 namespace hammerline::record_pdf {
+
+using paper::bodyText;
+using paper::chapterText;
+using paper::Column;
+using paper::fontOf;
+using paper::headingText;
+using paper::quietText;
+using paper::Sheet;
+using paper::smallText;
+using paper::Table;
+using paper::TextBlock;
+using paper::TextStyle;
+using paper::widthOf;
 
 /// Record::tr("…") translates in the context "Record".
 struct Record {

@@ -2,7 +2,7 @@
 // verdict.
 
 #include "record_pdf/inside/pages.h"
-#include "record_pdf/inside/table.h"
+#include "paper/table.h"
 
 #include "wording/wording.h"
 

@@ -304,7 +304,8 @@ TEST_F(RecordPdf, ASealedRecordHoldsAndPrintsTheFingerprintOfItsKey)
     EXPECT_EQ(report.verdict, seal::SealVerdict::Unaltered) << report.reason;
     EXPECT_EQ(report.files.size(), 3u);
     const QString printed = QString::fromStdString(seal::groupedFingerprint(key.fingerprint()));
-    EXPECT_TRUE(text().simplified().contains(printed));
+    // Where the line breaks depends on the digits of this key.
+    EXPECT_TRUE(text().simplified().remove(u' ').contains(QString(printed).remove(u' '))) << text().toStdString();
     EXPECT_TRUE(outputOf(QStringLiteral("pdfsig"), {path()}).contains("Total document signed"));
 }
 

@@ -10,7 +10,7 @@
 
 class QPainter;
 
-namespace hammerline::record_pdf {
+namespace hammerline::paper {
 
 struct TextStyle {
     int size = 9; ///< points
@@ -46,4 +46,4 @@ private:
     double m_height = 0;
 };
 
-} // namespace hammerline::record_pdf
+} // namespace hammerline::paper

@@ -1,14 +1,14 @@
 #pragma once
 // A table that is set row by row onto a sheet. It breaks between rows, and its head stands again on every page.
 
-#include "record_pdf/inside/sheet.h"
+#include "paper/sheet.h"
 
 #include <QString>
 #include <QStringList>
 
 #include <vector>
 
-namespace hammerline::record_pdf {
+namespace hammerline::paper {
 
 struct Column {
     QString head{}; ///< '\n' breaks it
@@ -39,4 +39,4 @@ private:
     double m_padding = 1.5;
 };
 
-} // namespace hammerline::record_pdf
+} // namespace hammerline::paper

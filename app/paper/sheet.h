@@ -3,7 +3,7 @@
 // while setting; each block leaves a deed for later. So the number of pages, and the page on which a chapter stands,
 // are known when the first page is painted.
 
-#include "record_pdf/inside/text_block.h"
+#include "paper/text_block.h"
 
 #include <QRectF>
 #include <QSizeF>
@@ -15,7 +15,7 @@
 
 class QPainter;
 
-namespace hammerline::record_pdf {
+namespace hammerline::paper {
 
 /// Type of the inner pages: small and even.
 inline constexpr TextStyle bodyText{9, false, 0, 1.45};
@@ -65,4 +65,4 @@ private:
     std::map<QString, int> m_chapters;
 };
 
-} // namespace hammerline::record_pdf
+} // namespace hammerline::paper

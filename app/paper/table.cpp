@@ -1,10 +1,10 @@
-#include "record_pdf/inside/table.h"
+#include "paper/table.h"
 
 #include <QPainter>
 
 #include <algorithm>
 
-namespace hammerline::record_pdf {
+namespace hammerline::paper {
 
 namespace {
 
@@ -91,4 +91,4 @@ void Table::line(double thickness, const QColor &colour)
     });
 }
 
-} // namespace hammerline::record_pdf
+} // namespace hammerline::paper

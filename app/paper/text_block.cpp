@@ -1,4 +1,4 @@
-#include "record_pdf/inside/text_block.h"
+#include "paper/text_block.h"
 
 #include "wording/palette.h"
 
@@ -6,7 +6,7 @@
 #include <QPainter>
 #include <QTextLayout>
 
-namespace hammerline::record_pdf {
+namespace hammerline::paper {
 
 QFont fontOf(const TextStyle &style)
 {
@@ -65,4 +65,4 @@ void TextBlock::paint(QPainter &painter, QPointF topLeft) const
         painter.drawText(topLeft + line.baseline, line.text);
 }
 
-} // namespace hammerline::record_pdf
+} // namespace hammerline::paper

@@ -1,8 +1,8 @@
-#include "record_pdf/inside/sheet.h"
+#include "paper/sheet.h"
 
 #include <QPainter>
 
-namespace hammerline::record_pdf {
+namespace hammerline::paper {
 
 namespace {
 
@@ -104,4 +104,4 @@ void Sheet::paintPage(int page, QPainter &painter) const
     }
 }
 
-} // namespace hammerline::record_pdf
+} // namespace hammerline::paper
