@@ -294,6 +294,7 @@ TEST_F(RecordPdf, SpeaksItsOwnLanguageAndLeavesTheProgramItsOwn)
     EXPECT_EQ(QCoreApplication::translate("Record", "Regulation record"), QStringLiteral("Regulation record"));
 }
 
+
 TEST_F(RecordPdf, ASealedRecordHoldsAndPrintsTheFingerprintOfItsKey)
 {
     m_record = support::sampleRecord({});
@@ -304,8 +305,7 @@ TEST_F(RecordPdf, ASealedRecordHoldsAndPrintsTheFingerprintOfItsKey)
     EXPECT_EQ(report.verdict, seal::SealVerdict::Unaltered) << report.reason;
     EXPECT_EQ(report.files.size(), 3u);
     const QString printed = QString::fromStdString(seal::groupedFingerprint(key.fingerprint()));
-    // Where the line breaks depends on the digits of this key.
-    EXPECT_TRUE(text().simplified().remove(u' ').contains(QString(printed).remove(u' '))) << text().toStdString();
+    EXPECT_TRUE(text().simplified().contains(printed)) << text().toStdString();
     EXPECT_TRUE(outputOf(QStringLiteral("pdfsig"), {path()}).contains("Total document signed"));
 }
 
