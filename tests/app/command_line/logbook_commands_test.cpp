@@ -185,7 +185,8 @@ TEST_F(LogbookCommands, ReviewPutsTheWorstFirstAndThoseWithoutHalfWidthsLast)
 TEST_F(LogbookCommands, ReviewLeavesDeliveredInstrumentsAlone)
 {
     const auto delivered = std::stoi(idOf("Ondelmark 108"));
-    for (const json &item : json::parse(runCommand({"review", m_book, "--json"}).out)["items"])
+    const json answer = json::parse(runCommand({"review", m_book, "--json"}).out);
+    for (const json &item : answer["items"])
         EXPECT_NE(item["instrument"], delivered);
     EXPECT_NE(runCommand({"review", m_book}).out.find("Zirrow 188"), std::string::npos);
 }
