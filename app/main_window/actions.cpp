@@ -65,8 +65,8 @@ void addInstrumentMenu(Actions &made, QMenu *menu)
 
 void addViewMenu(Actions &made, QMainWindow *window, QMenu *menu)
 {
-    static constexpr std::array texts{"&Bench", "&Charts", "&Readings", "&Out of tolerance", "Re&view"};
-    static constexpr std::array names{"viewBench", "viewCharts", "viewReadings", "viewWorst", "viewReview"};
+    static constexpr std::array texts{"&Bench", "&Charts", "&Readings", "&Out of tolerance", "&Plan", "Re&view"};
+    static constexpr std::array names{"viewBench", "viewCharts", "viewReadings", "viewWorst", "viewPlan", "viewReview"};
     for (std::size_t i = 0; i < made.views.size(); ++i)
         made.views[i] = add(menu, texts[i], names[i], QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + static_cast<int>(i))));
     menu->addSeparator();

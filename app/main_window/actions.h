@@ -12,7 +12,7 @@ class QMenu;
 
 namespace hammerline::main_window {
 
-inline constexpr int viewCount = 5;
+inline constexpr int viewCount = 6;
 
 struct Actions {
     QAction *newLogbook, *openLogbook, *newWindow, *importReadings, *exportReadings, *makeRecord, *saveChart, *quit;

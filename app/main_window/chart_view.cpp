@@ -13,8 +13,14 @@
 namespace hammerline::main_window {
 
 ChartView::ChartView(Workshop &workshop, QWidget *parent)
-    : QWidget(parent), m_workshop(workshop), m_pane(new charts::ChartPane), m_question(new QButtonGroup(this)),
-      m_withBefore(new QCheckBox(tr("With as found"))), m_empty(new QLabel), m_pages(new QStackedLayout)
+    : QWidget(parent),
+      m_workshop(workshop),
+      m_pane(new charts::ChartPane),
+      m_question(new QButtonGroup(this)),
+      m_withBefore(new QCheckBox(tr("With as found"))),
+      m_withPlan(new QCheckBox(tr("With the plan"))),
+      m_empty(new QLabel),
+      m_pages(new QStackedLayout)
 {
     auto *along = new QRadioButton(tr("Along the keyboard"));
     along->setObjectName("chartAlong");
@@ -25,13 +31,14 @@ ChartView::ChartView(Workshop &workshop, QWidget *parent)
     m_question->addButton(spread, static_cast<int>(charts::Question::HowSpread));
     m_withBefore->setObjectName("chartBefore");
     m_withBefore->setChecked(true);
+    m_withPlan->setObjectName("chartPlan");
     auto *save = new QPushButton(tr("Save the chart…"));
     save->setObjectName("chartSave");
     m_empty->setFont(wording::font(wording::TextSize::Heading));
     m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_empty->setText(tr("No readings yet. What is read at the bench shows here."));
     auto *head = new QHBoxLayout;
-    for (QWidget *part : std::initializer_list<QWidget *>{along, spread, m_withBefore})
+    for (QWidget *part : std::initializer_list<QWidget *>{along, spread, m_withBefore, m_withPlan})
         head->addWidget(part);
     head->setSpacing(4 * wording::gridStep);
     head->addStretch(1);
@@ -45,9 +52,11 @@ ChartView::ChartView(Workshop &workshop, QWidget *parent)
     connect(save, &QPushButton::clicked, this, &ChartView::saveWanted);
     connect(m_question, &QButtonGroup::idClicked, this, &ChartView::rebuild);
     connect(m_withBefore, &QCheckBox::toggled, this, &ChartView::rebuild);
+    connect(m_withPlan, &QCheckBox::toggled, this, &ChartView::rebuild);
     connect(m_pane, &charts::ChartPane::noteChosen, this, &ChartView::noteChosen);
     connect(&m_workshop, &Workshop::passChosen, this, &ChartView::rebuildIfSeen);
     connect(&m_workshop, &Workshop::readingsChanged, this, &ChartView::rebuildIfSeen);
+    connect(&m_workshop, &Workshop::plannedChanged, this, &ChartView::rebuildIfSeen);
     connect(&m_workshop, &Workshop::selected, this, &ChartView::followSelection);
 }
 
@@ -73,17 +82,32 @@ std::optional<charts::ChartData> ChartView::data() const
     data.nowName = wording::nameOf(pass->pass.purpose);
     data.subject = QString::fromStdString(instrument->name);
     const PassInView *before = m_workshop.before();
-    if (before && m_withBefore->isChecked()) {
+    if (m_withPlan->isChecked() && !m_workshop.planned().empty()) {
+        data.before = std::move(data.now);
+        data.beforeName = data.nowName;
+        data.now = plannedJudgement();
+        data.nowName = tr("Planned");
+    } else if (before && m_withBefore->isChecked()) {
         data.before = before->judgement;
         data.beforeName = wording::nameOf(before->pass.purpose);
     }
     return data;
 }
 
+tolerance::Judgement ChartView::plannedJudgement() const
+{
+    readings::ValueTable values = m_workshop.pass()->values;
+    for (const auto &[pair, value] : m_workshop.planned())
+        values.set(pair.quantity, pair.note, {value, 1});
+    const auto *instrument = m_workshop.instrument();
+    return tolerance::judge(values, *m_workshop.set(), instrument->compass, instrument->sections);
+}
+
 void ChartView::rebuild()
 {
     auto chart = data();
     m_shown = m_workshop.selection().quantity;
+    m_withPlan->setEnabled(!m_workshop.planned().empty());
     m_withBefore->setEnabled(m_workshop.before() != nullptr);
     m_pages->setCurrentIndex(chart ? 1 : 0);
     if (!chart)

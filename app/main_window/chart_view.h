@@ -33,12 +33,14 @@ private:
     void rebuild();
     void rebuildIfSeen();
     void followSelection();
+    [[nodiscard]] tolerance::Judgement plannedJudgement() const;
 
     Workshop &m_workshop;
     wording::NumberForm m_form;
     charts::ChartPane *m_pane;
     QButtonGroup *m_question;
     QCheckBox *m_withBefore;
+    QCheckBox *m_withPlan;
     QLabel *m_empty;
     QStackedLayout *m_pages;
     std::optional<catalogue::Quantity> m_shown;

@@ -11,6 +11,7 @@
 #include <QCloseEvent>
 #include <QFileInfo>
 #include <QMenu>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
 
@@ -33,6 +34,19 @@ catalogue::Quantity quantityToBegin(const Workshop &workshop)
     if (workshop.set() && !workshop.set()->entries.empty())
         return workshop.set()->entries.begin()->first;
     return catalogue::Quantity::Blow;
+}
+
+/// At twice the text size the panel may need more height than a small screen has.
+QScrollArea *scrolledWhereTooTall(QWidget *widget)
+{
+    auto *area = new QScrollArea;
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidgetResizable(true);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setWidget(widget);
+    area->setMinimumWidth(widget->minimumSizeHint().width());
+    return area;
 }
 
 bool beginsNumber(const QKeyEvent &key)
@@ -74,7 +88,7 @@ MainWindow::~MainWindow()
 void MainWindow::arrange()
 {
     auto *middle = new QSplitter(Qt::Horizontal);
-    middle->addWidget(m_panel);
+    middle->addWidget(scrolledWhereTooTall(m_panel));
     middle->addWidget(m_views);
     middle->setStretchFactor(1, 1);
     middle->setSizes({panelWidth, usualSize.width() - panelWidth});
@@ -116,6 +130,8 @@ void MainWindow::connectParts()
         if (view == View::Bench)
             m_views->bench()->focusField();
     });
+    m_views->plan()->setPrompts(&m_prompts);
+    connect(m_views->plan(), &PlanView::setWanted, this, &MainWindow::judgeBy);
     connect(m_views->chart(), &ChartView::saveWanted, this, &MainWindow::saveChart);
     connect(m_views->trouble(), &TroubleBar::tryAgain, this, &MainWindow::poll);
     connect(&m_timer, &QTimer::timeout, this, &MainWindow::poll);

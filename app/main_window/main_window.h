@@ -79,6 +79,7 @@ private:
     void changeInstrument();
     void storeInstrument(const instrument::Instrument &instrument);
     void chooseSet();
+    void judgeBy(const exchange::NamedSet &set);
     void beginPass();
     void changePass();
     void beginWith(const readings::Pass &pass, const std::vector<readings::Reading> &imported);

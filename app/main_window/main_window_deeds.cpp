@@ -83,13 +83,16 @@ void MainWindow::chooseSet()
     const auto form = wording::formOf(m_settings.shownUnit().value_or(units::Unit::Millimetre), {});
     auto *chooser =
         new instrument_file::ToleranceChooser(instrument.action, instrument.toleranceId, form, m_prompts, this);
-    connect(chooser, &instrument_file::ToleranceChooser::chosen, this, [this](const exchange::NamedSet &set) {
-        instrument::Instrument judged = *m_workshop->instrument();
-        judged.toleranceId = set.id;
-        judged.toleranceText = set.text;
-        storeInstrument(judged);
-    });
+    connect(chooser, &instrument_file::ToleranceChooser::chosen, this, &MainWindow::judgeBy);
     chooser->open();
+}
+
+void MainWindow::judgeBy(const exchange::NamedSet &set)
+{
+    instrument::Instrument judged = *m_workshop->instrument();
+    judged.toleranceId = set.id;
+    judged.toleranceText = set.text;
+    storeInstrument(judged);
 }
 
 readings::Pass MainWindow::proposedPass() const

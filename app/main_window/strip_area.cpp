@@ -49,6 +49,7 @@ StripArea::StripArea(Workshop &workshop, QWidget *parent)
     connect(m_worst, &QCheckBox::toggled, this, &StripArea::showAll);
     connect(&m_workshop, &Workshop::passChosen, this, &StripArea::showAll);
     connect(&m_workshop, &Workshop::readingsChanged, this, &StripArea::showAll);
+    connect(&m_workshop, &Workshop::plannedChanged, this, &StripArea::showAll);
     connect(&m_workshop, &Workshop::selected, this, &StripArea::followSelection);
 }
 
@@ -72,6 +73,7 @@ StripModel StripArea::modelNow() const
     source.sections = instrument->sections;
     source.now = &pass->judgement;
     source.before = before ? &before->judgement : nullptr;
+    source.planned = m_workshop.planned().empty() ? nullptr : &m_workshop.planned();
     source.form = m_form;
     if (!m_worst->isChecked())
         source.quantity = m_workshop.selection().quantity;

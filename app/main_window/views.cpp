@@ -3,6 +3,7 @@
 #include "wording/palette.h"
 
 #include <QBoxLayout>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QTabBar>
 
@@ -12,7 +13,7 @@ Views::Views(Workshop &workshop, QWidget *parent)
     : QWidget(parent), m_workshop(workshop), m_names(new QTabBar), m_stack(new QStackedWidget),
       m_trouble(new TroubleBar), m_bench(new bench::BenchView), m_chart(new ChartView(workshop)),
       m_readings(new ReadingsView(workshop)), m_worst(new review_desk::ReviewDesk(review_desk::Scope::OnePass)),
-      m_review(new review_desk::ReviewDesk(review_desk::Scope::Workshop))
+      m_plan(new PlanView(workshop)), m_review(new review_desk::ReviewDesk(review_desk::Scope::Workshop))
 {
     m_names->setObjectName("viewNames");
     m_names->setAccessibleName(tr("Views"));
@@ -24,6 +25,7 @@ Views::Views(Workshop &workshop, QWidget *parent)
     add(m_chart, tr("Charts"));
     add(m_readings, tr("Readings"));
     add(m_worst, tr("Out of tolerance"));
+    add(m_plan, tr("Plan"));
     add(m_review, tr("Review"));
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -36,7 +38,13 @@ Views::Views(Workshop &workshop, QWidget *parent)
 
 void Views::add(QWidget *view, const QString &name)
 {
-    m_stack->addWidget(view);
+    // At twice the text size a view may need more room than a small screen has.
+    auto *area = new QScrollArea;
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidgetResizable(true);
+    area->setWidget(view);
+    m_stack->addWidget(area);
     m_names->addTab(name);
 }
 
@@ -48,6 +56,7 @@ void Views::connectViews()
         emit shown(static_cast<View>(index));
     });
     connect(m_readings, &ReadingsView::pairChosen, this, &Views::pairChosen);
+    connect(m_plan, &PlanView::noteChosen, this, &Views::pairChosen);
     connect(m_chart, &ChartView::noteChosen, this,
             [this](keyboard::Note note) { emit pairChosen(m_workshop.selection().quantity, note); });
     for (review_desk::ReviewDesk *desk : {m_worst, m_review})
@@ -73,6 +82,7 @@ void Views::setForm(const wording::NumberForm &form)
     m_bench->setForm(form);
     m_chart->setForm(form);
     m_readings->setForm(form);
+    m_plan->setForm(form);
     fillLists();
 }
 

@@ -3,6 +3,7 @@
 
 #include "bench/bench.h"
 #include "main_window/chart_view.h"
+#include "main_window/plan_view.h"
 #include "main_window/readings_view.h"
 #include "main_window/trouble_bar.h"
 #include "main_window/workshop.h"
@@ -15,7 +16,7 @@ class QTabBar;
 
 namespace hammerline::main_window {
 
-enum class View { Bench, Charts, Readings, Worst, Review };
+enum class View { Bench, Charts, Readings, Worst, Plan, Review };
 
 class Views : public QWidget {
     Q_OBJECT
@@ -28,6 +29,7 @@ public:
 
     [[nodiscard]] bench::BenchView *bench() const { return m_bench; }
     [[nodiscard]] ChartView *chart() const { return m_chart; }
+    [[nodiscard]] PlanView *plan() const { return m_plan; }
     [[nodiscard]] TroubleBar *trouble() const { return m_trouble; }
 
 signals:
@@ -50,6 +52,7 @@ private:
     ChartView *m_chart;
     ReadingsView *m_readings;
     review_desk::ReviewDesk *m_worst;
+    PlanView *m_plan;
     review_desk::ReviewDesk *m_review;
 };
 

@@ -126,6 +126,7 @@ std::optional<logbook::Deed> Workshop::redoable() const
 
 void Workshop::chooseInstrument(instrument::InstrumentId id)
 {
+    m_planned.clear();
     m_instrument = id;
     m_pass.reset();
     readSet();
@@ -138,6 +139,7 @@ void Workshop::chooseInstrument(instrument::InstrumentId id)
 
 void Workshop::choosePass(readings::PassId id)
 {
+    m_planned.clear();
     const auto pass = m_book->pass(id);
     if (!pass)
         return;
@@ -215,6 +217,14 @@ void Workshop::readPass()
             m_before = view(each);
         return;
     }
+}
+
+void Workshop::setPlanned(Planned planned)
+{
+    if (planned == m_planned)
+        return;
+    m_planned = std::move(planned);
+    emit plannedChanged();
 }
 
 } // namespace hammerline::main_window

@@ -8,6 +8,7 @@
 #include "analysis/analysis.h"
 #include "exchange/built_in.h"
 #include "instrument/instrument.h"
+#include "keyboard_strip/strip_model.h"
 #include "logbook/logbook.h"
 #include "readings/readings.h"
 #include "review/review.h"
@@ -16,6 +17,7 @@
 #include <QObject>
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -87,11 +89,17 @@ public:
     [[nodiscard]] Queue queue() const;
     [[nodiscard]] Queue queueOfPass() const;
 
+    /// Where the plan on the sheet would put each pair of the chosen pass; empty: no plan was made.
+    using Planned = std::map<keyboard_strip::PairOf, units::Amount>;
+    [[nodiscard]] const Planned &planned() const { return m_planned; }
+    void setPlanned(Planned planned);
+
 signals:
     void instrumentsChanged();
     void passChosen();   ///< another instrument or pass, or none; the tolerance set may be another
     void readingsChanged();
     void selected();
+    void plannedChanged();
 
 private:
     [[nodiscard]] PassInView view(const readings::Pass &pass) const;
@@ -109,6 +117,7 @@ private:
     std::optional<PassInView> m_before;
     std::optional<tolerance::ToleranceSet> m_set;
     Selection m_selection;
+    Planned m_planned;
 };
 
 /// The tolerance set in force for an instrument; absent where none is chosen or its text no longer reads.
