@@ -36,18 +36,22 @@ catalogue::Quantity quantityToBegin(const Workshop &workshop)
     return catalogue::Quantity::Blow;
 }
 
-/// At twice the text size the panel may need more height than a small screen has.
-QScrollArea *scrolledWhereTooTall(QWidget *widget)
-{
-    auto *area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidgetResizable(true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setWidget(widget);
-    area->setMinimumWidth(widget->minimumSizeHint().width());
-    return area;
-}
+/// At twice the text size the panel may need more height than a small screen has; its width it keeps.
+class PanelArea : public QScrollArea {
+public:
+    explicit PanelArea(QWidget *panel)
+    {
+        setFrameShape(QFrame::NoFrame);
+        setFocusPolicy(Qt::NoFocus);
+        setWidgetResizable(true);
+        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        setWidget(panel);
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override
+    {
+        return {widget()->minimumSizeHint().width(), QScrollArea::minimumSizeHint().height()};
+    }
+};
 
 bool beginsNumber(const QKeyEvent &key)
 {
@@ -88,7 +92,7 @@ MainWindow::~MainWindow()
 void MainWindow::arrange()
 {
     auto *middle = new QSplitter(Qt::Horizontal);
-    middle->addWidget(scrolledWhereTooTall(m_panel));
+    middle->addWidget(new PanelArea(m_panel));
     middle->addWidget(m_views);
     middle->setStretchFactor(1, 1);
     middle->setSizes({panelWidth, usualSize.width() - panelWidth});

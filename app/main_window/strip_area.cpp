@@ -26,7 +26,7 @@ StripArea::StripArea(Workshop &workshop, QWidget *parent)
       m_story(new QLabel), m_worst(new QCheckBox(tr("Worst of all quantities")))
 {
     m_strip->setObjectName("strip");
-    m_strip->setLegendShown(true);
+    m_strip->setLegendShown(wording::textScale() < 1.5); // the shapes are in every key's story too
     m_strip->setModel(keyboard_strip::emptyModel({}, {}));
     m_caption->setObjectName("stripCaption");
     m_caption->setFont(wording::font(wording::TextSize::Body, true));

@@ -91,6 +91,8 @@ void PlanSheet::build()
     m_aside->setObjectName("planAside");
     m_aside->setAccessibleName(tr("What stays outside, what to fetch, what to measure again"));
     m_aside->setFrameShape(QFrame::NoFrame);
+    m_aside->viewport()->setAutoFillBackground(false);
+    m_aside->setStyleSheet(QStringLiteral("background: transparent"));
     auto *tools = new QVBoxLayout(m_tools);
     tools->setContentsMargins(0, 0, 0, 0);
     tools->setSpacing(wording::gridStep);
