@@ -42,18 +42,32 @@ QFrame *rule()
 } // namespace
 
 BenchView::BenchView(QWidget *parent)
-    : QWidget(parent), m_pages(new QStackedLayout(this)), m_chooser(new QComboBox),
-      m_progressText(label("progressText", wording::TextSize::Heading)), m_progress(new QProgressBar),
-      m_asked(new AskedBoard), m_verdict(new VerdictBoard), m_help(label("keyHelp", wording::TextSize::Body)),
+    : QWidget(parent),
+      m_pages(new QStackedLayout(this)),
+      m_chooser(new QComboBox),
+      m_way(new QPushButton(tr("Way …"))),
+      m_progressText(label("progressText", wording::TextSize::Heading)),
+      m_progress(new QProgressBar),
+      m_asked(new AskedBoard),
+      m_verdict(new VerdictBoard),
+      m_help(label("keyHelp", wording::TextSize::Body)),
       m_emptyHeading(label("benchEmpty", wording::TextSize::Title)),
-      m_emptyDetail(label("benchEmptyDetail", wording::TextSize::Heading)), m_firstStep(new QPushButton)
+      m_emptyDetail(label("benchEmptyDetail", wording::TextSize::Heading)),
+      m_firstStep(new QPushButton)
 {
     m_pages->addWidget(makeEmptyPage());
     m_pages->addWidget(makeWorkPage());
     connect(m_chooser, &QComboBox::activated, this, [this] {
+        if (m_session->chosen())
+            m_session->choose(choiceNow(), m_session->typings());
         followChoice();
         focusField();
     });
+    m_way->setObjectName("way");
+    m_way->setAutoDefault(false);
+    m_way->setAccessibleName(tr("The way through the pass"));
+    connect(m_way, &QPushButton::clicked, this, &BenchView::chooseWay);
+    connect(m_asked, &AskedBoard::faultFelt, this, &BenchView::feel);
     connect(m_asked, &AskedBoard::typed, this, &BenchView::take);
     connect(m_asked, &AskedBoard::actWanted, this, &BenchView::act);
     setKeys(BenchKeys());
@@ -93,6 +107,7 @@ QWidget *BenchView::makeWorkPage()
     head->setSpacing(6 * wording::gridStep);
     head->addWidget(m_asked->heading());
     head->addWidget(m_chooser);
+    head->addWidget(m_way);
     head->addStretch(1);
     head->addWidget(m_progressText);
     auto *column = new QVBoxLayout(page);
@@ -115,9 +130,10 @@ void BenchView::setKeys(const BenchKeys &keys)
     m_keys = keys;
     m_asked->setKeys(keys);
     m_help->setText(tr("Enter stores and goes on.  In the empty field: %1 back,  %2 skip,  %3 further take,  "
-                       "%4 withdraw.  Esc empties the field.")
-                        .arg(keys.labelOf(BenchAct::Back), keys.labelOf(BenchAct::Skip),
-                             keys.labelOf(BenchAct::Again), keys.labelOf(BenchAct::Withdraw)));
+                       "%4 withdraw,  %5 %6 step,  %7 same again.  A letter marks a fault, with Shift clears it.")
+                        .arg(keys.labelOf(BenchAct::Back), keys.labelOf(BenchAct::Skip), keys.labelOf(BenchAct::Again),
+                             keys.labelOf(BenchAct::Withdraw), keys.labelOf(BenchAct::StepUp),
+                             keys.labelOf(BenchAct::StepDown), keys.labelOf(BenchAct::Same)));
 }
 
 void BenchView::sayFirst(const QString &heading, const QString &detail, const QString &button)
@@ -126,6 +142,11 @@ void BenchView::sayFirst(const QString &heading, const QString &detail, const QS
     m_emptyDetail->setText(detail);
     m_firstStep->setText(button);
     m_firstStep->setVisible(!button.isEmpty());
+}
+
+void BenchView::setFaultWords(const std::vector<FaultWord> &words)
+{
+    m_asked->setFaultWords(words);
 }
 
 void BenchView::setForm(const wording::NumberForm &form)
@@ -143,49 +164,26 @@ void BenchView::work(std::unique_ptr<EntrySession> session, catalogue::Quantity 
     if (!m_session)
         return;
     fillChooser(quantity);
+    // What was chosen for this pass is resumed, whatever was looked at last.
+    if (const auto kept = m_session->chosen(); kept && !kept->quantities.empty()) {
+        const bool byNote = kept->sweep == route::Sweep::NoteByNote;
+        const int wanted = byNote ? noteByNoteChoice : static_cast<int>(kept->quantities.front());
+        m_chooser->setCurrentIndex(std::max(0, m_chooser->findData(wanted)));
+    }
     m_verdict->say({});
     followChoice();
-}
-
-std::vector<catalogue::Quantity> BenchView::quantities() const
-{
-    std::vector<catalogue::Quantity> here;
-    for (const catalogue::QuantityInfo &info : catalogue::all())
-        if (catalogue::has(m_session->instrument().action, info.quantity))
-            here.push_back(info.quantity);
-    return here;
-}
-
-void BenchView::fillChooser(catalogue::Quantity quantity)
-{
-    const QSignalBlocker quiet(m_chooser);
-    m_chooser->clear();
-    for (const catalogue::Quantity each : quantities())
-        m_chooser->addItem(wording::nameOf(each), static_cast<int>(each));
-    m_chooser->insertSeparator(m_chooser->count());
-    m_chooser->addItem(tr("Note by note"), noteByNoteChoice);
-    m_chooser->setCurrentIndex(std::max(0, m_chooser->findData(static_cast<int>(quantity))));
-}
-
-void BenchView::followChoice()
-{
-    const int choice = m_chooser->currentData().toInt();
-    const keyboard::Compass &compass = m_session->instrument().compass;
-    if (choice == noteByNoteChoice)
-        m_session->follow(noteByNote(quantities(), compass));
-    else
-        m_session->follow(alongTheKeyboard(static_cast<catalogue::Quantity>(choice), compass));
-    m_asked->clear();
-    showAsked();
 }
 
 void BenchView::take(const QString &text)
 {
     if (!m_session->asked() && text.trimmed().isEmpty())
         return goOnToNextQuantity();
-    const auto entered = m_session->enter(text.toStdString());
+    const auto entered = m_session->enter(text.toStdString(), !m_doubted.isEmpty() && text == m_doubted);
+    m_doubted.clear();
     if (!entered)
         return m_asked->refuse(wording::faultsText(entered.faults()));
+    if (entered.value().doubted)
+        return tellDoubt(text, *entered.value().doubted);
     m_asked->clear();
     const auto verdict = entered.value().verdict;
     m_verdict->tell(entered.value(), verdict ? verdict->takes : 1, m_form);
@@ -207,6 +205,13 @@ void BenchView::act(BenchAct act)
         if (!m_session->again())
             return m_asked->refuse(tr("there is no reading yet that could have a further take"));
         break;
+    case BenchAct::StepUp:
+        return step(1);
+    case BenchAct::StepDown:
+        return step(-1);
+    case BenchAct::Same:
+        m_stepped.reset();
+        return step(0);
     case BenchAct::Withdraw:
         if (!m_session->withdraw(tr("withdrawn at the bench").toStdString()))
             return m_asked->refuse(tr("nothing stands here that could be withdrawn"));
@@ -283,6 +288,8 @@ QString BenchView::typedText() const
 
 void BenchView::showAsked()
 {
+    m_stepped.reset();
+    m_doubted.clear();
     showProgress();
     if (const auto place = m_session->asked()) {
         m_asked->ask(*m_session, m_form);
@@ -302,28 +309,6 @@ void BenchView::showProgress()
     m_progress->setRange(0, std::max(1, progress.all));
     m_progress->setValue(progress.read);
     m_progressText->setText(tr("%1 of %2 read").arg(progress.read).arg(progress.all));
-}
-
-void BenchView::goOnToNextQuantity()
-{
-    const auto lacks = [this](catalogue::Quantity quantity) {
-        for (const readings::Place &place : alongTheKeyboard(quantity, m_session->instrument().compass))
-            if (!m_session->readings().contains(place))
-                return true;
-        return false;
-    };
-    const int last = m_chooser->count();
-    for (int step = 1; step <= last; ++step) {
-        const int index = (m_chooser->currentIndex() + step) % last;
-        const QVariant choice = m_chooser->itemData(index);
-        if (!choice.isValid() || choice.toInt() == noteByNoteChoice)
-            continue;
-        if (!lacks(static_cast<catalogue::Quantity>(choice.toInt())))
-            continue;
-        m_chooser->setCurrentIndex(index);
-        return followChoice();
-    }
-    m_verdict->say(tr("every quantity is read on every note"));
 }
 
 } // namespace hammerline::bench

@@ -7,6 +7,7 @@
 
 #include "bench/bench_keys.h"
 #include "bench/entry_session.h"
+#include "bench/fault_words.h"
 #include "wording/number_form.h"
 
 #include <QWidget>
@@ -34,6 +35,7 @@ public:
     ~BenchView() override;
 
     void setKeys(const BenchKeys &keys);
+    void setFaultWords(const std::vector<FaultWord> &words);
     void setForm(const wording::NumberForm &form);
     /// Null: no pass is chosen; the view says what to do first. `quantity`: where to begin.
     void work(std::unique_ptr<EntrySession> session, catalogue::Quantity quantity);
@@ -68,6 +70,11 @@ private:
     [[nodiscard]] std::vector<catalogue::Quantity> quantities() const;
     void fillChooser(catalogue::Quantity quantity);
     void followChoice();
+    [[nodiscard]] route::Choice choiceNow() const;
+    void chooseWay();
+    void step(int steps);
+    void feel(const QString &fault, bool marked);
+    void tellDoubt(const QString &text, const slips::Slip &slip);
     void take(const QString &text);
     void act(BenchAct act);
     void showAsked();
@@ -78,8 +85,11 @@ private:
     std::unique_ptr<EntrySession> m_session;
     wording::NumberForm m_form;
     BenchKeys m_keys;
+    QString m_doubted; ///< asked about; entered once more it is confirmed
+    std::optional<units::Amount> m_stepped;
     QStackedLayout *m_pages;
     QComboBox *m_chooser;
+    QPushButton *m_way;
     QLabel *m_progressText;
     QProgressBar *m_progress;
     AskedBoard *m_asked;

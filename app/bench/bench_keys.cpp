@@ -7,14 +7,15 @@ namespace hammerline::bench {
 
 namespace {
 
-constexpr std::array acts{BenchAct::Back, BenchAct::Skip, BenchAct::Again, BenchAct::Withdraw};
+constexpr std::array acts{BenchAct::Back,   BenchAct::Skip,     BenchAct::Again, BenchAct::Withdraw,
+                          BenchAct::StepUp, BenchAct::StepDown, BenchAct::Same};
 
 QString settingOf(BenchAct act)
 {
-    static const std::map<BenchAct, QString> names{{BenchAct::Back, "back"},
-                                                   {BenchAct::Skip, "skip"},
-                                                   {BenchAct::Again, "again"},
-                                                   {BenchAct::Withdraw, "withdraw"}};
+    static const std::map<BenchAct, QString> names{{BenchAct::Back, "back"},      {BenchAct::Skip, "skip"},
+                                                   {BenchAct::Again, "again"},    {BenchAct::Withdraw, "withdraw"},
+                                                   {BenchAct::StepUp, "step-up"}, {BenchAct::StepDown, "step-down"},
+                                                   {BenchAct::Same, "same"}};
     return "bench/keys/" + names.at(act);
 }
 
@@ -36,9 +37,12 @@ bool sameKey(const QKeySequence &sequence, const QKeyEvent &event)
 
 BenchKeys::BenchKeys()
     : m_keys{{BenchAct::Back, {QKeySequence(Qt::Key_Asterisk), QKeySequence(Qt::Key_Up)}},
-             {BenchAct::Skip, {QKeySequence(Qt::Key_Plus), QKeySequence(Qt::Key_Down)}},
+             {BenchAct::Skip, {QKeySequence(Qt::Key_Down)}},
              {BenchAct::Again, {QKeySequence(Qt::Key_Slash)}},
-             {BenchAct::Withdraw, {QKeySequence(Qt::Key_Delete)}}}
+             {BenchAct::Withdraw, {QKeySequence(Qt::Key_Delete)}},
+             {BenchAct::StepUp, {QKeySequence(Qt::Key_Plus)}},
+             {BenchAct::StepDown, {QKeySequence(Qt::Key_Minus)}},
+             {BenchAct::Same, {QKeySequence(Qt::Key_Equal), QKeySequence(Qt::Key_Space)}}}
 {
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 // The keys of the bench. Each acts only while the field is empty, and none of the defaults can begin a number, so that
-// a number pad suffices: `*` goes back, `+` skips, `/` asks for a further take, `-` stays a sign. They can be changed.
+// a number pad suffices: `*` goes back, `/` asks for a further take, `+` and `-` step from the value entered last
+// (where a value may be negative, `-` stays a sign), `=` is the same again, Down skips. They can be changed.
 
 #include <QKeyEvent>
 #include <QKeySequence>
@@ -13,7 +14,7 @@
 
 namespace hammerline::bench {
 
-enum class BenchAct { Back, Skip, Again, Withdraw };
+enum class BenchAct { Back, Skip, Again, Withdraw, StepUp, StepDown, Same };
 
 class BenchKeys {
 public:

@@ -44,18 +44,26 @@ std::optional<readings::Place> firstDifference(const ReadingMap &before, const R
 
 EntrySession::EntrySession(logbook::Logbook &book, instrument::Instrument instrument, readings::Pass pass,
                            std::optional<tolerance::ToleranceSet> set, Stamper stamper)
-    : m_book(book), m_instrument(std::move(instrument)), m_pass(std::move(pass)), m_set(std::move(set)),
+    : m_book(book),
+      m_instrument(std::move(instrument)),
+      m_pass(std::move(pass)),
+      m_set(std::move(set)),
       m_stamper(std::move(stamper))
 {
+    for (const readings::Pass &other : m_book.passes(m_instrument.id)) {
+        if (other.id == m_pass.id)
+            break;
+        m_earlier = m_book.values(other.id);
+    }
+    if (const auto kept = m_book.route(m_pass.id))
+        m_typings = parseTypings(kept->typing);
     reload();
 }
 
-void EntrySession::follow(Route route)
+std::optional<readings::Reading> EntrySession::lastEntered() const
 {
-    m_route = std::move(route);
-    m_detour.reset();
-    m_lastEntered.reset();
-    m_cursor = resumeAt();
+    const auto found = m_lastEntered ? m_readings.find(*m_lastEntered) : m_readings.end();
+    return found == m_readings.end() ? std::nullopt : std::optional(found->second);
 }
 
 Progress EntrySession::progress() const
@@ -107,7 +115,7 @@ std::optional<tolerance::Verdict> EntrySession::verdictAt(catalogue::Quantity qu
     return verdict ? std::optional(*verdict) : std::nullopt;
 }
 
-outcome::Outcome<Entered> EntrySession::enter(std::string_view typed)
+outcome::Outcome<Entered> EntrySession::enter(std::string_view typed, bool confirmed)
 {
     const auto place = asked();
     if (!place)
@@ -118,18 +126,22 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed)
     if (isBlank(typed)) {
         if (!before)
             return outcome::Fault{.problem = "nothing typed yet: a value, or skip the note"};
-        const Entered kept{*before, false, true, verdictAt(place->quantity, place->note)};
+        const Entered kept{*before, false, true, verdictAt(place->quantity, place->note), {}};
         moveOn();
         return kept;
     }
-    const auto value = meant(typed, *place);
+    const std::string spelled = spelledOut(typed, typing().scale);
+    const auto value = meant(spelled, *place);
     if (!value)
         return value.faults();
+    const auto doubted = doubt(value.value(), *place);
+    if (doubted && !confirmed)
+        return Entered{.doubted = doubted};
 
     const bool corrected = before != nullptr;
     const logbook::Stamp stamp = m_stamper();
     const readings::Reading reading{
-        *place, value.value(), std::string(typed), {}, m_pass.person.empty() ? stamp.person : m_pass.person, stamp.at};
+        *place, value.value().value, spelled, {}, m_pass.person.empty() ? stamp.person : m_pass.person, stamp.at};
     const auto over = before ? std::optional(before->value) : std::nullopt;
     const auto deed = m_book.enterOver(over, m_pass.id, reading, stamp);
     if (!deed)
@@ -139,9 +151,13 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed)
         m_seen = *deed;
     else
         reload(); // another window's deed came in between
+    if (doubted) {
+        m_book.confirmSlip(m_pass.id, {*place, reading.value, std::string(slips::idOf(doubted->suspicion))}, stamp);
+        reload();
+    }
     m_lastEntered = *place;
     moveOn();
-    return Entered{reading, corrected, false, verdictAt(place->quantity, place->note)};
+    return Entered{reading, corrected, false, verdictAt(place->quantity, place->note), {}};
 }
 
 void EntrySession::skip()
@@ -202,7 +218,11 @@ bool EntrySession::withdraw(const std::string &reason)
 
 std::optional<logbook::Deed> EntrySession::undoable() const
 {
-    return m_book.undoable(m_pass.id);
+    auto deed = m_book.undoable(m_pass.id);
+    // The pass itself is not taken back from under the one who works on it.
+    if (deed && (deed->name == "pass-begun" || deed->name == "pass-imported"))
+        return std::nullopt;
+    return deed;
 }
 
 std::optional<logbook::Deed> EntrySession::redoable() const
@@ -228,7 +248,7 @@ bool EntrySession::refresh()
     return true;
 }
 
-outcome::Outcome<units::Amount> EntrySession::meant(std::string_view typed, const readings::Place &place) const
+outcome::Outcome<EntrySession::Meant> EntrySession::meant(std::string_view typed, const readings::Place &place) const
 {
     const catalogue::QuantityInfo &info = catalogue::infoOf(place.quantity);
     const units::TypedForm form{info.dimension, m_pass.unit, info.mayBeNegative};
@@ -238,31 +258,30 @@ outcome::Outcome<units::Amount> EntrySession::meant(std::string_view typed, cons
     const bool fromString =
         place.quantity == catalogue::Quantity::Drop && m_pass.dropDatum == readings::DropDatum::FromString;
     if (!fromString)
-        return parsed.value().value;
+        return Meant{parsed.value().value, parsed.value().unit};
     const auto letOff = valueOf(catalogue::Quantity::LetOff, place.note);
     if (!letOff)
         return outcome::Fault{.problem = "drop is measured from the string in this pass: read the let-off of " +
                                          place.note.name() + " first"};
-    return readings::dropBelowLetOff(parsed.value().value.asLength(), letOff->asLength());
+    const auto drop = readings::dropBelowLetOff(parsed.value().value.asLength(), letOff->asLength());
+    if (!drop)
+        return drop.faults();
+    return Meant{drop.value(), parsed.value().unit};
 }
 
-std::size_t EntrySession::resumeAt() const
+std::optional<slips::Slip> EntrySession::doubt(const Meant &meant, const readings::Place &place) const
 {
-    std::size_t after = 0;
-    readings::Instant newest{};
-    for (std::size_t i = 0; i < m_route.size(); ++i) {
-        const auto found = m_readings.find(m_route[i]);
-        if (found != m_readings.end() && found->second.at >= newest) {
-            newest = found->second.at;
-            after = i + 1;
-        }
-    }
-    const auto missing = [this](const readings::Place &place) { return !m_readings.contains(place); };
-    const auto begin = m_route.begin();
-    auto found = std::find_if(begin + static_cast<std::ptrdiff_t>(after), m_route.end(), missing);
-    if (found == m_route.end())
-        found = std::find_if(begin, m_route.end(), missing);
-    return static_cast<std::size_t>(found - begin);
+    std::vector<readings::Reading> all;
+    for (const auto &[stands, reading] : m_readings)
+        all.push_back(reading);
+    const readings::ValueTable pass = readings::meansOf(all);
+    slips::Surroundings around;
+    around.pass = &pass;
+    around.earlier = m_earlier ? &*m_earlier : nullptr;
+    around.set = m_set ? &*m_set : nullptr;
+    around.sections = m_instrument.sections;
+    around.gaugeUncertainty = m_pass.gauge.expandedUncertainty;
+    return slips::suspect({place.quantity, place.note, meant.value, meant.unit}, around);
 }
 
 std::optional<outcome::Fault> EntrySession::changedMeanwhile(const readings::Place &place)

@@ -1,5 +1,6 @@
 #pragma once
-// Entering a pass, without a widget: which place is asked for, what typed text means, what is stored, what the verdict is.
+// Entering a pass, without a widget: which place is asked for, what typed text means, what is stored, what the verdict
+// is.
 //
 // The session follows a Route with a cursor. The place under the cursor is asked for; a value typed for it is on disk
 // before the cursor moves on. A place that was read already may be asked for again (by going back): a value typed there
@@ -7,15 +8,17 @@
 //
 //     skip, back ── move the cursor        again ── detour to the next take        undo, redo ── deeds of the logbook
 //
-// The session holds what it has seen of the pass and stores only over that, so that a value which another window entered
-// meanwhile is never overwritten unseen. It owns nothing: logbook and clock outlive it.
-// BrokenWorld of the logbook passes through; the cursor then stands where it stood.
+// The session holds what it has seen of the pass and stores only over that, so that a value which another window
+// entered meanwhile is never overwritten unseen. It owns nothing: logbook and clock outlive it. BrokenWorld of the
+// logbook passes through; the cursor then stands where it stood.
 
-#include "bench/route.h"
+#include "bench/typing.h"
 #include "instrument/instrument.h"
 #include "logbook/logbook.h"
 #include "outcome/outcome.h"
 #include "readings/readings.h"
+#include "route/route.h"
+#include "slips/slips.h"
 #include "tolerance/judge.h"
 #include "tolerance/tolerance.h"
 
@@ -24,11 +27,15 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace hammerline::bench {
 
 /// When, and by whom: asked once for each deed.
 using Stamper = std::function<logbook::Stamp()>;
+
+/// Places of take 1, none twice.
+using Route = std::vector<readings::Place>;
 
 /// What became of a typed value.
 struct Entered {
@@ -37,6 +44,8 @@ struct Entered {
     bool kept = false;      ///< nothing was typed: the standing value stays
     /// Of the note's mean over its takes; absent where no tolerance set is chosen.
     std::optional<tolerance::Verdict> verdict{};
+    /// Nothing was stored: this looks like a slip. Entered again as confirmed, it is kept and marked.
+    std::optional<slips::Slip> doubted{};
 };
 
 /// What undo and redo did.
@@ -59,9 +68,16 @@ public:
     [[nodiscard]] const instrument::Instrument &instrument() const { return m_instrument; }
     [[nodiscard]] const std::map<readings::Place, readings::Reading> &readings() const { return m_readings; }
 
-    /// Follows another route. Resumes after the newest reading on it, at the first place without one; where all
-    /// places behind it are read, at the first missing one; with nothing missing the route is done.
-    void follow(Route route);
+    /// Follows another route, drawn now. One of what is out begins at its first note. Any other resumes after the
+    /// newest reading on it, at the first place without one; where all places behind it are read, at the first missing
+    /// one; with nothing missing the route is done.
+    void follow(const route::Choice &choice);
+    /// The same, kept for this pass together with how its digits are typed.
+    void choose(const route::Choice &choice, const Typings &typings);
+    /// As kept; absent where nothing was chosen yet.
+    [[nodiscard]] std::optional<route::Choice> chosen() const;
+    [[nodiscard]] const Typings &typings() const { return m_typings; }
+    [[nodiscard]] Typing typing() const; ///< of the quantity that is asked for
     [[nodiscard]] const Route &route() const { return m_route; }
     [[nodiscard]] Progress progress() const;
 
@@ -70,12 +86,18 @@ public:
     /// What stands at the asked place. Null: nothing yet.
     [[nodiscard]] const readings::Reading *standing() const;
     [[nodiscard]] std::optional<units::Amount> valueOf(catalogue::Quantity quantity, keyboard::Note note) const;
+    /// Felt faults of a note. True where the mark was changed.
+    bool markFault(keyboard::Note note, const std::string &fault, bool marked);
+    [[nodiscard]] std::vector<std::string> faultsOf(keyboard::Note note) const;
+    /// The value entered last; absent before the first.
+    [[nodiscard]] std::optional<readings::Reading> lastEntered() const;
     /// Limits at the asked place.
     [[nodiscard]] std::optional<tolerance::Limits> limits() const;
     [[nodiscard]] std::optional<tolerance::Verdict> verdictAt(catalogue::Quantity quantity, keyboard::Note note) const;
 
-    /// Stores what was typed for the asked place and goes on. A fault: nothing was stored, the place is still asked for.
-    [[nodiscard]] outcome::Outcome<Entered> enter(std::string_view typed);
+    /// Stores what was typed for the asked place and goes on. A fault: nothing was stored, the place is still asked
+    /// for.
+    [[nodiscard]] outcome::Outcome<Entered> enter(std::string_view typed, bool confirmed = false);
     void skip();
     /// False at the beginning.
     bool back();
@@ -98,7 +120,12 @@ public:
 
 private:
     using Retrace = logbook::Deed (logbook::Logbook::*)(const logbook::Deed &, const logbook::Stamp &);
-    [[nodiscard]] outcome::Outcome<units::Amount> meant(std::string_view typed, const readings::Place &place) const;
+    struct Meant {
+        units::Amount value{};
+        units::Unit unit{};
+    };
+    [[nodiscard]] outcome::Outcome<Meant> meant(std::string_view typed, const readings::Place &place) const;
+    [[nodiscard]] std::optional<slips::Slip> doubt(const Meant &meant, const readings::Place &place) const;
     [[nodiscard]] std::size_t resumeAt() const;
     [[nodiscard]] std::optional<outcome::Fault> changedMeanwhile(const readings::Place &place);
     [[nodiscard]] int takesOf(const readings::Place &place) const;
@@ -112,6 +139,8 @@ private:
     std::optional<tolerance::ToleranceSet> m_set;
     Stamper m_stamper;
     std::map<readings::Place, readings::Reading> m_readings;
+    std::optional<readings::ValueTable> m_earlier; ///< of the pass before
+    Typings m_typings;
     logbook::DeedId m_seen = 0;
     Route m_route;
     std::size_t m_cursor = 0; ///< m_route.size(): done

@@ -73,6 +73,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     arrange();
     connectParts();
     connectActions();
+    m_views->bench()->setFaultWords(bench::faultWordsFrom(m_settings.store()));
     m_views->bench()->setKeys(bench::BenchKeys::from(m_settings.store()));
     m_workshop->setPerson(m_settings.person().toStdString());
     tick(m_actions, m_settings);

@@ -6,6 +6,8 @@
 #include <QCheckBox>
 #include <QLabel>
 
+#include <algorithm>
+
 namespace hammerline::main_window {
 
 namespace {
@@ -19,11 +21,28 @@ bool sameKeyboard(const StripModel &shown, const StripModel &next)
            shown.keys.size() == next.keys.size();
 }
 
+/// Felt faults, and unlikely values that were confirmed and still stand.
+void addMarks(const logbook::Logbook &book, const PassInView &pass, keyboard_strip::StripSource &source)
+{
+    for (const logbook::FaultMark &mark : book.faultMarks(pass.pass.id))
+        source.flags[mark.note].fault = true;
+    for (const logbook::ConfirmedSlip &slip : book.confirmedSlips(pass.pass.id)) {
+        const auto stands = std::ranges::find(pass.readings, slip.place, &readings::Reading::place);
+        const bool shown = !source.quantity || *source.quantity == slip.place.quantity;
+        if (shown && stands != pass.readings.end() && stands->value == slip.value)
+            source.flags[slip.place.note].confirmedSlip = true;
+    }
+}
+
 } // namespace
 
 StripArea::StripArea(Workshop &workshop, QWidget *parent)
-    : QWidget(parent), m_workshop(workshop), m_strip(new keyboard_strip::KeyboardStrip), m_caption(new QLabel),
-      m_story(new QLabel), m_worst(new QCheckBox(tr("Worst of all quantities")))
+    : QWidget(parent),
+      m_workshop(workshop),
+      m_strip(new keyboard_strip::KeyboardStrip),
+      m_caption(new QLabel),
+      m_story(new QLabel),
+      m_worst(new QCheckBox(tr("Worst of all quantities")))
 {
     m_strip->setObjectName("strip");
     m_strip->setLegendShown(wording::textScale() < 1.5); // the shapes are in every key's story too
@@ -77,6 +96,7 @@ StripModel StripArea::modelNow() const
     source.form = m_form;
     if (!m_worst->isChecked())
         source.quantity = m_workshop.selection().quantity;
+    addMarks(m_workshop.book(), *pass, source);
     return keyboard_strip::modelOf(source);
 }
 

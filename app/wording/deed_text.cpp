@@ -48,6 +48,8 @@ const QHash<QString, const char *> &sentences()
         {"plan-kept", QT_TRANSLATE_NOOP("wording", "keeping the plan")},
         {"work-logged", QT_TRANSLATE_NOOP("wording", "work on %1")},
         {"work-taken-back", QT_TRANSLATE_NOOP("wording", "taking back work on %1")},
+        {"route-chosen", QT_TRANSLATE_NOOP("wording", "the way through the pass")},
+        {"slip-confirmed", QT_TRANSLATE_NOOP("wording", "an unlikely value confirmed")},
         {"tolerance-remembered", QT_TRANSLATE_NOOP("wording", "what the pass is judged by")},
     };
     return all;

@@ -14,7 +14,7 @@
 // belongs to one thread at a time.
 //
 // Names of deeds: logbook-created, instrument-added, instrument-changed, pass-begun, pass-changed, pass-imported,
-// reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, undone,
+// reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, route-chosen, slip-confirmed, undone,
 // redone. More may come; show an unknown one as it is.
 //
 // Whether another program has edited the file is told by verify_history.h.
@@ -83,6 +83,21 @@ struct WorkDone {
     std::string person{};
     readings::Instant at{};
     bool operator==(const WorkDone &) const = default;
+};
+
+/// How a pass is walked and typed, as the bench writes it down: free texts to the logbook.
+struct PassRoute {
+    std::string route{};
+    std::string typing{};
+    bool operator==(const PassRoute &) const = default;
+};
+
+/// An unlikely value that its reader stood by. Holds as long as the reading at `place` has that value.
+struct ConfirmedSlip {
+    readings::Place place{};
+    units::Amount value{};
+    std::string suspicion{}; ///< a free id
+    bool operator==(const ConfirmedSlip &) const = default;
 };
 
 enum class Access { ReadWrite, ReadOnly };
@@ -165,6 +180,12 @@ public:
     /// False where the item is logged already / is not logged; then nothing is written.
     bool logWork(readings::PassId pass, const std::string &item, std::chrono::seconds took, const Stamp &stamp);
     bool takeBackWork(readings::PassId pass, const std::string &item, const Stamp &stamp);
+    [[nodiscard]] std::optional<PassRoute> route(readings::PassId pass) const;
+    void chooseRoute(readings::PassId pass, const PassRoute &route, const Stamp &stamp);
+    /// By place; those of readings that were changed since are among them.
+    [[nodiscard]] std::vector<ConfirmedSlip> confirmedSlips(readings::PassId pass) const;
+    void confirmSlip(readings::PassId pass, const ConfirmedSlip &slip, const Stamp &stamp);
+
 
     // History ---------------------------------------------------------------------------------------------------
     /// 0 for none. Moves when any window or program has done something: poll it to see the others' deeds.

@@ -1,3 +1,5 @@
+#include "logbook/inside/reading_rows.h"
+#include "logbook/inside/record_rows.h"
 #include "logbook/inside/store.h"
 
 namespace hammerline::logbook {
@@ -71,6 +73,48 @@ void Logbook::rememberTolerance(readings::PassId pass, const PassTolerance &tole
                                      .subject = tolerance.id,
                                      .instrument = instrument,
                                      .pass = pass}));
+}
+
+std::optional<PassRoute> Logbook::route(readings::PassId pass) const
+{
+    const inside::Use query = m_inside->database.use(inside::passRouteTable().standingSql());
+    query->bind(1, pass);
+    return query->step() ? std::optional(PassRoute{query->text(2), query->text(3)}) : std::nullopt;
+}
+
+void Logbook::chooseRoute(readings::PassId pass, const PassRoute &route, const Stamp &stamp)
+{
+    auto writer = m_inside->writer();
+    const auto instrument = m_inside->requirePass(pass);
+    writer.add(inside::passRouteTable(), {pass}, {route.route, route.typing});
+    static_cast<void>(writer.commit({.stamp = stamp, .name = "route-chosen", .instrument = instrument, .pass = pass}));
+}
+
+std::vector<ConfirmedSlip> Logbook::confirmedSlips(readings::PassId pass) const
+{
+    const inside::Use query = m_inside->database.use(inside::confirmedSlipTable().standingSql());
+    query->bind(1, pass);
+    std::vector<ConfirmedSlip> found;
+    while (query->step()) {
+        const auto quantity = inside::quantityOf(query->integer(1), path());
+        const auto dimension = catalogue::infoOf(quantity).dimension;
+        found.push_back(
+            {{quantity, keyboard::Note(static_cast<int>(query->integer(2))), static_cast<int>(query->integer(3))},
+             units::Amount(dimension, query->integer(5)),
+             query->text(6)});
+    }
+    return found;
+}
+
+void Logbook::confirmSlip(readings::PassId pass, const ConfirmedSlip &slip, const Stamp &stamp)
+{
+    auto writer = m_inside->writer();
+    const auto instrument = m_inside->requirePass(pass);
+    const readings::Place &place = slip.place;
+    const std::string subject = inside::subjectOf(place);
+    writer.add(inside::confirmedSlipTable(), inside::keysOf(pass, place), {slip.value.baseCount(), slip.suspicion});
+    static_cast<void>(writer.commit(
+        {.stamp = stamp, .name = "slip-confirmed", .subject = subject, .instrument = instrument, .pass = pass}));
 }
 
 } // namespace hammerline::logbook

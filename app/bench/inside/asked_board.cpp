@@ -1,6 +1,7 @@
 #include "bench/inside/asked_board.h"
 
 #include "bench/inside/key_picture.h"
+#include "bench/inside/way_dialog.h"
 #include "wording/wording.h"
 
 #include <QBoxLayout>
@@ -23,6 +24,10 @@ QString sectionOf(const EntrySession &session, keyboard::Note note)
 QString circumstances(const EntrySession &session, const readings::Place &place, const wording::NumberForm &form)
 {
     QStringList parts;
+    for (const std::string &fault : session.faultsOf(place.note))
+        parts << QString::fromStdString(fault).toUpper();
+    if (const QString scale = scaleText(session.typing().scale); !scale.isEmpty())
+        parts << scale;
     if (place.take > 1)
         parts << AskedBoard::tr("take %1").arg(place.take);
     if (const auto limits = session.limits())
@@ -55,8 +60,12 @@ QLabel *plainLabel(const QString &name, wording::TextSize size)
 } // namespace
 
 AskedBoard::AskedBoard(QWidget *parent)
-    : QWidget(parent), m_key(new KeyPicture), m_note(new BigText(wording::TextSize::ReadOut)), m_field(new BigField),
-      m_unit(plainLabel("askedUnit", wording::TextSize::Large)), m_what(new BigText(wording::TextSize::Large)),
+    : QWidget(parent),
+      m_key(new KeyPicture),
+      m_note(new BigText(wording::TextSize::ReadOut)),
+      m_field(new BigField),
+      m_unit(plainLabel("askedUnit", wording::TextSize::Large)),
+      m_what(new BigText(wording::TextSize::Large)),
       m_limits(plainLabel("askedLimits", wording::TextSize::Heading)),
       m_reason(plainLabel("reason", wording::TextSize::Heading))
 {
@@ -70,7 +79,11 @@ AskedBoard::AskedBoard(QWidget *parent)
     m_field->setMaximumWidth(m_field->sizeHint().width());
     m_reason->hide();
     m_unit->setWordWrap(false);
-    connect(m_field, &QLineEdit::textEdited, this, [this] { refuse({}); });
+    connect(m_field, &QLineEdit::textEdited, this, [this] {
+        m_proposed = false;
+        refuse({});
+        takeWhenFull();
+    });
     arrange();
 }
 
@@ -101,6 +114,8 @@ void AskedBoard::ask(const EntrySession &session, const wording::NumberForm &for
     m_what->setText(wording::nameOf(place->quantity));
     m_what->setToolTip(wording::definitionOf(place->quantity));
     m_unit->setText(typedUnit(session, place->quantity));
+    m_digits = session.typing().digits;
+    m_signed = catalogue::infoOf(place->quantity).mayBeNegative;
     m_limits->setText(circumstances(session, *place, form));
     m_field->setAccessibleDescription(m_what->text() + ' ' + m_note->text() + ", " + m_limits->text());
 }
@@ -127,8 +142,47 @@ void AskedBoard::refuse(const QString &reason)
     m_field->style()->polish(m_field);
 }
 
+void AskedBoard::askAbout(const QString &question)
+{
+    refuse(question);
+    m_field->selectAll();
+}
+
+void AskedBoard::propose(const QString &text)
+{
+    refuse({});
+    m_field->setText(text);
+    m_field->selectAll();
+    m_proposed = true;
+}
+
+void AskedBoard::begin(const QString &text)
+{
+    refuse({});
+    m_field->setText(text);
+}
+
+void AskedBoard::takeWhenFull()
+{
+    if (m_digits > 0 && m_field->text().size() == m_digits && isBareDigits(m_field->text().toStdString()))
+        emit typed(m_field->text());
+}
+
+bool AskedBoard::takeFaultKey(const QKeyEvent &key)
+{
+    if ((key.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) != Qt::NoModifier || key.text().isEmpty())
+        return false;
+    for (const FaultWord &word : m_words)
+        if (word.key == key.text().at(0).toLower()) {
+            emit faultFelt(word.word, !(key.modifiers() & Qt::ShiftModifier));
+            return true;
+        }
+    return false;
+}
+
 void AskedBoard::clear()
 {
+    m_proposed = false;
     m_field->clear();
     refuse({});
 }
@@ -146,10 +200,14 @@ bool AskedBoard::eventFilter(QObject *watched, QEvent *event)
         clear();
         return true;
     }
-    const auto act = m_field->text().isEmpty() ? m_keys.actOf(key) : std::nullopt;
+    if (!m_field->text().isEmpty() && !m_proposed)
+        return false;
+    const auto act = m_keys.actOf(key);
+    if (act == BenchAct::StepDown && m_signed)
+        return false;
     if (act)
         emit actWanted(*act);
-    return act.has_value();
+    return act.has_value() || (m_field->text().isEmpty() && takeFaultKey(key));
 }
 
 } // namespace hammerline::bench

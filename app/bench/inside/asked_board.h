@@ -1,9 +1,10 @@
 #pragma once
 // What is asked for, large: the key, its name, the quantity with its limits, and the field that takes the value.
 
-#include "bench/big_text.h"
 #include "bench/bench_keys.h"
+#include "bench/big_text.h"
 #include "bench/entry_session.h"
+#include "bench/fault_words.h"
 #include "wording/number_form.h"
 
 #include <QLabel>
@@ -20,11 +21,18 @@ public:
     explicit AskedBoard(QWidget *parent = nullptr);
 
     void setKeys(BenchKeys keys) { m_keys = std::move(keys); }
+    void setFaultWords(std::vector<FaultWord> words) { m_words = std::move(words); }
     void ask(const EntrySession &session, const wording::NumberForm &form);
     /// At the end of a route: a heading and what to do next.
     void askNothing(const QString &heading, const QString &next);
     /// The text stays as typed; the field says why.
     void refuse(const QString &reason);
+    /// A slip is asked about: typing replaces the text, Enter confirms it.
+    void askAbout(const QString &question);
+    /// A value that was not typed: Enter takes it, a step changes it, typing replaces it.
+    void propose(const QString &text);
+    /// The same as if `text` had been typed: what is typed next is added to it.
+    void begin(const QString &text);
     void clear();
     [[nodiscard]] QLineEdit *field() const { return m_field; }
     /// The name of the quantity, for the head of the view.
@@ -33,13 +41,20 @@ public:
 signals:
     void typed(const QString &text);
     void actWanted(hammerline::bench::BenchAct act);
+    void faultFelt(const QString &word, bool marked);
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
     void arrange();
+    [[nodiscard]] bool takeFaultKey(const QKeyEvent &key);
+    void takeWhenFull();
     BenchKeys m_keys;
+    std::vector<FaultWord> m_words = usualFaults();
+    int m_digits = 0;
+    bool m_signed = false;   ///< the asked quantity may be negative
+    bool m_proposed = false; ///< what stands in the field was not typed
     KeyPicture *m_key;
     BigText *m_note;
     BigField *m_field;

@@ -9,7 +9,7 @@ namespace hammerline::bench {
 namespace {
 
 constexpr int naturalsShown = 3;
-constexpr double sharpWidth = 0.6;  ///< of a natural
+constexpr double sharpWidth = 0.6;   ///< of a natural
 constexpr double sharpLength = 0.62; ///< of a natural
 
 bool isSharp(keyboard::Note note)

@@ -1,5 +1,6 @@
 #pragma once
-// The key that is asked for, among its neighbours: five keys, the asked one filled. Says natural or sharp without a word.
+// The key that is asked for, among its neighbours: five keys, the asked one filled. Says natural or sharp without a
+// word.
 
 #include "keyboard/keyboard.h"
 

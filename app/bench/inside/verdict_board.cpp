@@ -89,8 +89,11 @@ void GaugePicture::paintEvent(QPaintEvent *)
 }
 
 VerdictBoard::VerdictBoard(QWidget *parent)
-    : QWidget(parent), m_gauge(new GaugePicture), m_note(new BigText(wording::TextSize::ReadOut)),
-      m_value(new BigText(wording::TextSize::ReadOut)), m_change(new BigText(wording::TextSize::ReadOut)),
+    : QWidget(parent),
+      m_gauge(new GaugePicture),
+      m_note(new BigText(wording::TextSize::ReadOut)),
+      m_value(new BigText(wording::TextSize::ReadOut)),
+      m_change(new BigText(wording::TextSize::ReadOut)),
       m_sentence(new BigText(wording::TextSize::Large))
 {
     m_note->setObjectName("lastNote");

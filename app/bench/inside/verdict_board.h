@@ -1,5 +1,6 @@
 #pragma once
-// The last verdict, large: a gauge as on the strip, note, value, how far off, and the sentence. It stays until the next.
+// The last verdict, large: a gauge as on the strip, note, value, how far off, and the sentence. It stays until the
+// next.
 
 #include "bench/big_text.h"
 #include "bench/entry_session.h"

@@ -88,6 +88,25 @@ CREATE TABLE work_done(
   deed INTEGER NOT NULL REFERENCES history(deed),
   PRIMARY KEY(pass, item, version)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE pass_route(
+  pass INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  route TEXT, typing TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE confirmed_slip(
+  pass INTEGER NOT NULL,
+  quantity INTEGER NOT NULL,
+  note INTEGER NOT NULL,
+  take INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  value INTEGER, suspicion TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, quantity, note, take, version)
+) STRICT, WITHOUT ROWID;
 )sql";
 
 constexpr std::string_view steps[] = {step1};

@@ -150,10 +150,25 @@ const VersionTable &workDoneTable()
     return table;
 }
 
+const VersionTable &passRouteTable()
+{
+    static const VersionTable table("pass_route", Scope::Pass, {"pass"}, {"route", "typing"});
+    return table;
+}
+
+const VersionTable &confirmedSlipTable()
+{
+    static const VersionTable table("confirmed_slip", Scope::Pass, {"pass", "quantity", "note", "take"},
+                                    {"value", "suspicion"});
+    return table;
+}
+
 std::span<const VersionTable *const> versionTables()
 {
-    static const VersionTable *const tables[] = {&instrumentTable(), &passTable(), &readingTable(), &faultMarkTable(),
-                                                 &passToleranceTable(), &keptPlanTable(), &workDoneTable()};
+    static const VersionTable *const tables[] = {
+        &instrumentTable(),    &passTable(),     &readingTable(),  &faultMarkTable(),
+        &passToleranceTable(), &keptPlanTable(), &workDoneTable(), &passRouteTable(),
+        &confirmedSlipTable()};
     return tables;
 }
 

@@ -86,6 +86,8 @@ struct Row {
 [[nodiscard]] const VersionTable &passToleranceTable();
 [[nodiscard]] const VersionTable &keptPlanTable();
 [[nodiscard]] const VersionTable &workDoneTable();
+[[nodiscard]] const VersionTable &passRouteTable();
+[[nodiscard]] const VersionTable &confirmedSlipTable();
 
 /// All of them. The order is part of the digests: a new one goes to the end.
 [[nodiscard]] std::span<const VersionTable *const> versionTables();

@@ -16,14 +16,14 @@ TEST(BenchKeys, TheNumberPadAndTheMainKeyboardMeanTheSame)
     const BenchKeys keys;
     EXPECT_EQ(keys.actOf(pressed(Qt::Key_Asterisk, "*", Qt::KeypadModifier)), BenchAct::Back);
     EXPECT_EQ(keys.actOf(pressed(Qt::Key_Asterisk, "*", Qt::ShiftModifier)), BenchAct::Back);
-    EXPECT_EQ(keys.actOf(pressed(Qt::Key_Plus, "+", Qt::KeypadModifier)), BenchAct::Skip);
+    EXPECT_EQ(keys.actOf(pressed(Qt::Key_Plus, "+", Qt::KeypadModifier)), BenchAct::StepUp);
+    EXPECT_EQ(keys.actOf(pressed(Qt::Key_Minus, "-", Qt::KeypadModifier)), BenchAct::StepDown);
 }
 
-TEST(BenchKeys, DigitsSignsAndMarksOfNumbersAreNoKeysOfTheBench)
+TEST(BenchKeys, DigitsAndMarksOfNumbersAreNoKeysOfTheBench)
 {
     const BenchKeys keys;
     EXPECT_FALSE(keys.actOf(pressed(Qt::Key_3, "3")));
-    EXPECT_FALSE(keys.actOf(pressed(Qt::Key_Minus, "-", Qt::KeypadModifier)));
     EXPECT_FALSE(keys.actOf(pressed(Qt::Key_Period, ".")));
     EXPECT_FALSE(keys.actOf(pressed(Qt::Key_Comma, ",")));
 }

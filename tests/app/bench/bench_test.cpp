@@ -83,9 +83,9 @@ TEST_F(BenchDesk, GoingBackAndEnterKeepsWhatStands)
     EXPECT_EQ(shop.book.versions(shop.pass.id, {catalogue::Quantity::LetOff, keyboard::Note(1), 1}).size(), 1u);
 }
 
-TEST_F(BenchDesk, PlusSkipsAndTheNoteStaysUnread)
+TEST_F(BenchDesk, DownSkipsAndTheNoteStaysUnread)
 {
-    press('+');
+    press(Qt::Key_Down);
     EXPECT_EQ(askedNote(), "A#0");
     type("3.1");
     EXPECT_EQ(storedMm(1), -1);

@@ -18,7 +18,7 @@ protected:
     [[nodiscard]] EntrySession letOff()
     {
         EntrySession session = sessionOf(shop.pass);
-        session.follow(alongTheKeyboard(Quantity::LetOff, shop.grand.compass));
+        session.follow({.quantities = {Quantity::LetOff}});
         return session;
     }
 
@@ -78,7 +78,7 @@ TEST_F(Entering, SkippingAndGoingBackStopAtTheEnds)
 TEST_F(Entering, ADropReadFromTheStringIsTurnedIntoOneBelowLetOff)
 {
     EntrySession session = sessionOf(shop.begin(readings::Purpose::AsLeft, readings::DropDatum::FromString));
-    session.follow(noteByNote({Quantity::LetOff, Quantity::Drop}, shop.grand.compass));
+    session.follow({.sweep = route::Sweep::NoteByNote, .quantities = {Quantity::LetOff, Quantity::Drop}});
     ASSERT_TRUE(session.enter("3.2"));
     const auto drop = session.enter("5.0");
     ASSERT_TRUE(drop);
@@ -89,7 +89,7 @@ TEST_F(Entering, ADropReadFromTheStringIsTurnedIntoOneBelowLetOff)
 TEST_F(Entering, ADropFromTheStringNeedsTheLetOffFirst)
 {
     EntrySession session = sessionOf(shop.begin(readings::Purpose::AsLeft, readings::DropDatum::FromString));
-    session.follow(alongTheKeyboard(Quantity::Drop, shop.grand.compass));
+    session.follow({.quantities = {Quantity::Drop}});
     const auto drop = session.enter("5.0");
     ASSERT_FALSE(drop);
     EXPECT_NE(drop.fault().problem.find("let-off"), std::string::npos);
@@ -98,7 +98,7 @@ TEST_F(Entering, ADropFromTheStringNeedsTheLetOffFirst)
 TEST_F(Entering, ADropFromTheStringAboveTheLetOffPointIsRefused)
 {
     EntrySession session = sessionOf(shop.begin(readings::Purpose::AsLeft, readings::DropDatum::FromString));
-    session.follow(noteByNote({Quantity::LetOff, Quantity::Drop}, shop.grand.compass));
+    session.follow({.sweep = route::Sweep::NoteByNote, .quantities = {Quantity::LetOff, Quantity::Drop}});
     ASSERT_TRUE(session.enter("3.2"));
     EXPECT_FALSE(session.enter("3.0"));
     EXPECT_EQ(session.asked()->quantity, Quantity::Drop);
@@ -107,7 +107,7 @@ TEST_F(Entering, ADropFromTheStringAboveTheLetOffPointIsRefused)
 TEST_F(Entering, KeyHeightMayBeNegative)
 {
     EntrySession session = sessionOf(shop.pass);
-    session.follow(alongTheKeyboard(Quantity::KeyHeight, shop.grand.compass));
+    session.follow({.quantities = {Quantity::KeyHeight}});
     const auto entered = session.enter("-0.5");
     ASSERT_TRUE(entered);
     EXPECT_DOUBLE_EQ(entered.value().reading.value.inDisplay(), -0.5);
@@ -118,7 +118,7 @@ TEST_F(Entering, ABareNumberTakesTheUnitOfThePass)
     readings::Pass inInches = shop.pass;
     inInches.unit = units::Unit::Inch;
     EntrySession session = sessionOf(inInches);
-    session.follow(alongTheKeyboard(Quantity::LetOff, shop.grand.compass));
+    session.follow({.quantities = {Quantity::LetOff}});
     const auto entered = session.enter(".125");
     ASSERT_TRUE(entered);
     EXPECT_EQ(entered.value().reading.value, units::Amount(units::Length::nanometres(3175000)));
@@ -167,7 +167,7 @@ TEST_F(Entering, WithdrawingTakesTheNewestTakeFirst)
 TEST_F(Entering, WithoutASetThereIsNoVerdict)
 {
     EntrySession session(shop.book, shop.grand, shop.pass, std::nullopt, [this] { return shop.stamp(); });
-    session.follow(alongTheKeyboard(Quantity::LetOff, shop.grand.compass));
+    session.follow({.quantities = {Quantity::LetOff}});
     const auto entered = session.enter("3.1");
     ASSERT_TRUE(entered);
     EXPECT_FALSE(entered.value().verdict);

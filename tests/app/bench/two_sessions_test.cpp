@@ -14,8 +14,8 @@ class TwoAtOnePass : public ::testing::Test {
 protected:
     TwoAtOnePass()
     {
-        mine.follow(alongTheKeyboard(Quantity::LetOff, shop.grand.compass));
-        theirs.follow(alongTheKeyboard(Quantity::LetOff, shop.grand.compass));
+        mine.follow({.quantities = {Quantity::LetOff}});
+        theirs.follow({.quantities = {Quantity::LetOff}});
     }
     [[nodiscard]] Stamper stamper()
     {

@@ -46,7 +46,7 @@ TEST_F(WindowDesk, AReadOnlyLogbookShowsItsReadingsAndRefusesNewOnesAloud)
     type(*window, "46.2");
     auto readOnly = logbook::Logbook::open(shop.path(), logbook::Access::ReadOnly);
     bench::EntrySession session(readOnly, shop.grand, shop.pass, std::nullopt, [this] { return shop.stamp(); });
-    session.follow(bench::alongTheKeyboard(catalogue::Quantity::Blow, shop.grand.compass));
+    session.follow({.quantities = {catalogue::Quantity::Blow}});
     const auto told = guarded(window.get(), [&session] { static_cast<void>(session.enter("46")); });
     EXPECT_FALSE(told);
     EXPECT_TRUE(part(*window, "troubleBar")->isVisible());

@@ -35,6 +35,25 @@ TEST_F(LogbookTest, MarkingTwiceOrClearingNothingWritesNothing)
     EXPECT_EQ(logbook.faultMarks(1), std::vector{blocking});
 }
 
+TEST_F(LogbookTest, TheRouteAndAConfirmedSlipStayAfterReopening)
+{
+    const PassRoute route{"chromatic", "let_off tenths 2"};
+    const ConfirmedSlip slip{{catalogue::Quantity::LetOff, keyboard::Note(3), 2},
+                             units::Amount(units::Length::millimetres(9)),
+                             "far-from-neighbours"};
+    {
+        Logbook logbook = withPass();
+        EXPECT_FALSE(logbook.route(1));
+        logbook.chooseRoute(1, route, ada);
+        logbook.confirmSlip(1, slip, ada);
+    }
+    Logbook again = Logbook::open(file());
+    EXPECT_EQ(again.route(1), route);
+    EXPECT_EQ(again.confirmedSlips(1), std::vector{slip});
+    again.undo(*again.undoable(1), ada);
+    EXPECT_TRUE(again.confirmedSlips(1).empty());
+}
+
 TEST_F(LogbookTest, MarksCanBeUndone)
 {
     Logbook logbook = withPass();

@@ -34,6 +34,8 @@ protected:
         logbook.rememberTolerance(1, {"shop", "{}"}, ada);
         logbook.keepPlan(1, "{}", ada);
         logbook.logWork(1, "let_off 40", std::chrono::seconds(30), ada);
+        logbook.chooseRoute(1, {"chromatic", ""}, ada);
+        logbook.confirmSlip(1, {letOff(40), units::Length::millimetres(3), "ten-times-off"}, ada);
         logbook.withdraw(1, letOff(40), ben, "");
     }
 
@@ -83,9 +85,9 @@ TEST_F(VerifyHistoryTest, AnUntouchedLogbookIsWhole)
 {
     const HistoryCheck check = verifyHistory(file());
     EXPECT_TRUE(check.whole()) << check.alterations[0].text();
-    EXPECT_EQ(check.deeds, 13);
-    EXPECT_EQ(check.rows, 17);
-    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(13));
+    EXPECT_EQ(check.deeds, 15);
+    EXPECT_EQ(check.rows, 19);
+    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(15));
 }
 
 TEST_F(VerifyHistoryTest, EveryColumnOfEveryRowOfEveryTableAlteredIsFound)
@@ -135,8 +137,8 @@ TEST_F(VerifyHistoryTest, ARowAddedToAnyTableIsFound)
 
 TEST_F(VerifyHistoryTest, TheEndCutOffIsFound)
 {
-    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 13; DELETE FROM history WHERE deed = 13"),
-                HasSubstr("deed 13, history: the end was removed"));
+    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 15; DELETE FROM history WHERE deed = 15"),
+                HasSubstr("deed 15, history: the end was removed"));
 }
 
 TEST_F(VerifyHistoryTest, AnAlteredReadingIsNamed)

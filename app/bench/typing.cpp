@@ -1,0 +1,85 @@
+#include "bench/typing.h"
+
+#include <algorithm>
+#include <array>
+#include <sstream>
+#include <utility>
+
+namespace hammerline::bench {
+
+namespace {
+
+using Word = std::pair<Scale, std::string_view>;
+constexpr std::array<Word, 6> words{{{Scale::Whole, "whole"},
+                                     {Scale::Tenths, "10ths"},
+                                     {Scale::Hundredths, "100ths"},
+                                     {Scale::ThirtySeconds, "32nds"},
+                                     {Scale::SixtyFourths, "64ths"},
+                                     {Scale::ThousandthsInch, "mil"}}};
+
+/// "31" with one place is "3.1", "5" with two is "0.05".
+std::string withMark(std::string_view digits, std::size_t places)
+{
+    std::string text(digits);
+    if (text.size() <= places)
+        text.insert(0, places + 1 - text.size(), '0');
+    return text.insert(text.size() - places, ".");
+}
+
+} // namespace
+
+bool isBareDigits(std::string_view typed)
+{
+    return !typed.empty() && std::ranges::all_of(typed, [](char c) { return c >= '0' && c <= '9'; });
+}
+
+std::string spelledOut(std::string_view typed, Scale scale)
+{
+    if (!isBareDigits(typed))
+        return std::string(typed);
+    switch (scale) {
+    case Scale::Whole:
+        break;
+    case Scale::Tenths:
+        return withMark(typed, 1) + "mm";
+    case Scale::Hundredths:
+        return withMark(typed, 2) + "mm";
+    case Scale::ThirtySeconds:
+        return std::string(typed) + "/32in";
+    case Scale::SixtyFourths:
+        return std::string(typed) + "/64in";
+    case Scale::ThousandthsInch:
+        return std::string(typed) + "mil";
+    }
+    return std::string(typed);
+}
+
+std::string textOf(const Typings &typings)
+{
+    std::string text;
+    for (const auto &[quantity, typing] : typings) {
+        const auto word = std::ranges::find(words, typing.scale, &Word::first);
+        text += (text.empty() ? "" : "; ") + std::string(catalogue::idOf(quantity)) + ' ' + std::string(word->second) +
+                ' ' + std::to_string(typing.digits);
+    }
+    return text;
+}
+
+Typings parseTypings(std::string_view text)
+{
+    Typings typings;
+    std::istringstream all{std::string(text)};
+    for (std::string part; std::getline(all, part, ';');) {
+        std::istringstream fields(part);
+        std::string id, scale;
+        int digits = 0;
+        fields >> id >> scale >> digits;
+        const auto quantity = catalogue::findQuantity(id);
+        const auto word = std::ranges::find(words, scale, &Word::second);
+        if (fields && quantity && word != words.end() && digits >= 0 && digits <= mostDigits)
+            typings[*quantity] = {word->first, digits};
+    }
+    return typings;
+}
+
+} // namespace hammerline::bench
