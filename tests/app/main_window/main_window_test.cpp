@@ -118,6 +118,7 @@ TEST_F(WindowDesk, AnItemOfTheListLeadsToItsNoteAtTheBench)
     const auto window = openWindow();
     window->views().bench()->ask(catalogue::Quantity::LetOff, keyboard::Note(30));
     type(*window, "9.9");
+    QTest::keyClick(part<QLineEdit>(*window, "entryField"), Qt::Key_Return); // asked about, and kept
     trigger(*window, "viewWorst");
     auto *worst = part<QTableView>(*window, "worstTable");
     emit worst->activated(worst->model()->index(0, 0));
