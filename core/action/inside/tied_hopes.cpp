@@ -191,8 +191,8 @@ Score TiedSearch::hopedFor(const Score &score, std::size_t depth) const
     return hoped;
 }
 
-/// True where turning the screw further to this side can only be worse: its own value has left its interval and its
-/// target behind, and is already too bad with everything else at its best.
+/// True where turning the screw further to this side can only be worse: its own value has its target and the near end
+/// of its interval behind it, and is already too bad with everything else at its best.
 bool TiedSearch::sideIsDone(std::size_t depth, int steps, Side side, const Score &before) const
 {
     const Index quantity = m_order[depth];
@@ -205,7 +205,7 @@ bool TiedSearch::sideIsDone(std::size_t depth, int steps, Side side, const Score
         return !upwards;
     if (!term.judged || !m_best.feasible)
         return false;
-    const double beyond = upwards ? std::max(term.high, term.target) + slack : std::min(term.low, term.target) - slack;
+    const double beyond = upwards ? std::max(term.low, term.target) + slack : std::min(term.high, term.target) - slack;
     if (upwards ? x <= beyond : x >= beyond)
         return false;
     hoped.minutes += m_problem.screws[quantity].minutes;
