@@ -7,8 +7,9 @@
 // closeness) adds up over notes: the best plan is the best of every note. Within a note only the adjustments that
 // meet in aftertouch and drop are tied; they are searched to the end with bounds (inside/note_search.h). Rails are
 // searched by halving boxes of their positions, each box bounded by notes solved with that much slack
-// (inside/rail_search.h). Rails that share no note are searched apart. Worst case: many fine rails on the same notes,
-// where the time grows with the number of positions that the bounds cannot tell apart.
+// (inside/rail_search.h). Rails that share no note are searched apart. Worst cases, exact but slow: many fine
+// rails on the same notes; and Aim::Target where a rail moves what fine screws also set (every position is then nearly as
+// good: about 2 s for 41 x 41 on let-off) or where screws of a few micrometres move values that nobody judges.
 
 #include "action/action.h"
 #include "readings/readings.h"
