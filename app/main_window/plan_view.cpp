@@ -56,6 +56,22 @@ std::optional<action::PlanTask> keptTask(const logbook::Logbook &book, readings:
     return task ? std::optional(std::move(task).value()) : std::nullopt;
 }
 
+/// The part of a plan that was ticked off.
+action::DoneWork doneOf(const action::Plan &plan, const std::vector<logbook::WorkDone> &work)
+{
+    const auto isDone = [&](const std::string &item) {
+        return std::ranges::find(work, item, &logbook::WorkDone::item) != work.end();
+    };
+    action::DoneWork done;
+    for (const action::RailMove &rail : plan.rails)
+        if (isDone(plan_sheet::itemOf(rail)))
+            done.rails.push_back(rail);
+    for (const action::Move &move : plan.moves)
+        if (isDone(plan_sheet::itemOf(move)))
+            done.moves.push_back(move);
+    return done;
+}
+
 } // namespace
 
 PlanView::PlanView(Workshop &workshop, QWidget *parent)
@@ -143,8 +159,30 @@ void PlanView::makeAnew()
     }
     auto setups = task ? setupsFor(*m_workshop.instrument(), own) : std::vector<plan_sheet::NamedSetup>{};
     m_sheet->show(std::move(task), std::move(setups), m_form, why);
-    if (m_sheet->plan())
-        m_sheet->setDone(m_workshop.book().workDone(m_workshop.pass()->pass.id));
+    if (!m_shown || !m_sheet->plan())
+        return;
+    auto findings = plan_sheet::findingsOf(m_shown->values, m_shown->set, m_shown->compass, m_shown->sections,
+                                           m_workshop.pass()->pass.gauge.expandedUncertainty);
+    findings.learned = learnedBefore();
+    m_sheet->setFindings(std::move(findings));
+    m_sheet->setDone(m_workshop.book().workDone(m_shownPass));
+}
+
+/// From the newest earlier pass with a plan of which work was ticked off, and what this pass then read.
+std::vector<action::Learned> PlanView::learnedBefore() const
+{
+    const logbook::Logbook &book = m_workshop.book();
+    std::vector<readings::Pass> passes = m_workshop.passesOf(m_workshop.instrument()->id);
+    for (auto earlier = passes.rbegin(); earlier != passes.rend(); ++earlier) {
+        if (earlier->began >= m_workshop.pass()->pass.began || earlier->id == m_shownPass)
+            continue;
+        const auto work = book.workDone(earlier->id);
+        const auto task = work.empty() ? std::nullopt : keptTask(book, earlier->id);
+        if (task)
+            return action::learn(action::trialsOf(doneOf(action::bestPlan(*task), work), *task, m_shown->values),
+                                 m_shown->sections);
+    }
+    return {};
 }
 
 void PlanView::showPlanned()

@@ -2,6 +2,7 @@
 // The plan of the chosen pass: hands the plan sheet what the logbook knows, and does what the sheet asks for.
 
 #include "action/fit.h"
+#include "action/learning.h"
 #include "main_window/workshop.h"
 #include "plan_sheet/plan_sheet.h"
 #include "prompts/prompts.h"
@@ -31,6 +32,7 @@ private:
     void makeAnew();
     [[nodiscard]] std::optional<action::PlanTask> freshTask(QString &why) const;
     [[nodiscard]] bool isShown(const std::optional<action::PlanTask> &task) const;
+    [[nodiscard]] std::vector<action::Learned> learnedBefore() const;
     void showPlanned();
     void tick(const QString &item, double minutes, bool done);
     void keep();

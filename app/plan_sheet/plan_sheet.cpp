@@ -215,6 +215,12 @@ void PlanSheet::show(std::optional<action::PlanTask> task, std::vector<NamedSetu
     replan();
 }
 
+void PlanSheet::setFindings(Findings findings)
+{
+    m_findings = std::move(findings);
+    replan();
+}
+
 void PlanSheet::setDone(const std::vector<logbook::WorkDone> &done)
 {
     m_done = done;
@@ -335,7 +341,9 @@ tolerance::ToleranceSet PlanSheet::shiftedSet() const
 void PlanSheet::replan()
 {
     const auto now = task();
-    m_plan = now && !m_setups.empty() ? std::optional(action::bestPlan(*now)) : std::nullopt;
+    m_plan.reset();
+    if (now && !m_setups.empty())
+        m_plan = action::withLearnedTurns(action::bestPlan(*now), m_findings.learned, now->sections);
     m_model->setPlan(m_plan.value_or(action::Plan{}), m_task ? m_task->forbidden : action::Forbidden{}, m_form);
     m_table->resizeColumnsToContents();
     tell();

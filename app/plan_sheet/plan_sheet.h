@@ -9,6 +9,7 @@
 #include "action/plan.h"
 #include "logbook/logbook.h"
 #include "paper/paper.h"
+#include "plan_sheet/findings.h"
 #include "plan_sheet/plan_model.h"
 
 #include <QWidget>
@@ -43,6 +44,8 @@ public:
     /// action; the task's own setup is taken where its name is among them, else the first.
     void show(std::optional<action::PlanTask> task, std::vector<NamedSetup> setups, const wording::NumberForm &form,
               const QString &why);
+    /// What stands beside the moves; what was learned goes into their turns.
+    void setFindings(Findings findings);
     void setDone(const std::vector<logbook::WorkDone> &done);
     /// As planned now; absent where there is nothing to plan.
     [[nodiscard]] const std::optional<action::Plan> &plan() const { return m_plan; }
@@ -82,6 +85,7 @@ private:
     std::vector<NamedSetup> m_setups;
     std::vector<logbook::WorkDone> m_done;
     std::map<catalogue::Quantity, Shift> m_shifts;
+    Findings m_findings;
     wording::NumberForm m_form;
     QString m_why;
     bool m_filling = false;

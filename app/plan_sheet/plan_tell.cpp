@@ -91,9 +91,12 @@ QString PlanSheet::asideText() const
         html += section(tr("Ticked off"),
                         {tr("%n piece(s) of work, %1 of %2 planned", nullptr, static_cast<int>(m_done.size()))
                              .arg(timeText(minutesOf(m_done)), timeText(m_plan->minutes))});
+    html += section(tr("Readings to repeat"), doubtLines(m_findings, m_form));
     html += section(tr("Stays outside"), unresolvedLines(*m_plan));
     html += section(tr("Punchings to fetch"), punchingLines(*m_plan, m_form));
     html += section(tr("Measure again afterwards"), remeasureLines(*m_plan));
+    html += section(tr("One remedy for many"), patternLines(m_findings, m_form));
+    html += section(tr("How this action has answered"), learnedLines(m_findings, m_form));
     if (!saysTurns(*m_plan))
         html +=
             section(tr("How far to turn"),

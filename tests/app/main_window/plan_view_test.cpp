@@ -1,0 +1,80 @@
+#include "app/main_window/window_desk.h"
+
+#include "exchange/plan_inputs_json.h"
+#include "keyboard_strip/keyboard_strip.h"
+
+#include <QTableView>
+
+namespace hammerline::main_window {
+namespace {
+
+class PlanInWindow : public WindowDesk {
+protected:
+    void SetUp() override
+    {
+        window = openWindow();
+        window->views().bench()->ask(catalogue::Quantity::LetOff, keyboard::Note(1));
+        for (int note = 1; note <= 12; ++note)
+            type(*window, "3.85");
+        trigger(*window, "viewPlan");
+    }
+    void tickFirst()
+    {
+        auto *table = part<QTableView>(*window, "planTable");
+        table->setFocus();
+        table->setCurrentIndex(table->model()->index(0, plan_sheet::PlanModel::Done));
+        QTest::keyClick(table, Qt::Key_Space);
+    }
+    std::unique_ptr<MainWindow> window;
+};
+
+TEST_F(PlanInWindow, StandsOnStripAndSheetAtOnce)
+{
+    const auto &plan = window->views().plan()->sheet().plan();
+    ASSERT_TRUE(plan);
+    EXPECT_EQ(plan->pairsInBefore, 0);
+    EXPECT_EQ(plan->pairsInAfter, 12);
+    EXPECT_EQ(window->workshop().planned().size(), 12u);
+    const auto *strip = window->findChild<keyboard_strip::KeyboardStrip *>("strip");
+    EXPECT_TRUE(strip->model().find(keyboard::Note(1))->planned.has_value());
+}
+
+TEST_F(PlanInWindow, WorkTickedOffIsLoggedWithAPlanThatCanBeLookedUp)
+{
+    tickFirst();
+    const auto pass = window->workshop().pass()->pass.id;
+    const auto done = shop.book.workDone(pass);
+    ASSERT_EQ(done.size(), 1u);
+    EXPECT_GT(done.front().took.count(), 0);
+    const auto kept = shop.book.keptPlan(pass);
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(exchange::readPlanInputs(*kept).value().values, window->workshop().pass()->values);
+    tickFirst();
+    EXPECT_TRUE(shop.book.workDone(pass).empty());
+}
+
+TEST_F(PlanInWindow, IsForgottenOnTheStripWhenTheReadingsChange)
+{
+    trigger(*window, "viewBench");
+    type(*window, "3.2");
+    EXPECT_TRUE(window->workshop().planned().empty());
+}
+
+TEST_F(PlanInWindow, PrintsToTheFileThatWasChosen)
+{
+    const QString path = folder.filePath("plan.pdf");
+    prompts.willPick(path);
+    QTest::mouseClick(part(*window, "planPrint"), Qt::LeftButton);
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(file.readAll().startsWith("%PDF-1.6"));
+}
+
+TEST_F(PlanInWindow, SaysWhyTargetsCannotBeFittedWhereTooLittleWasRead)
+{
+    QTest::mouseClick(part(*window, "planFit"), Qt::LeftButton);
+    EXPECT_FALSE(prompts.notices().empty());
+}
+
+} // namespace
+} // namespace hammerline::main_window
