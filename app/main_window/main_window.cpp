@@ -136,6 +136,7 @@ void MainWindow::connectParts()
             m_views->bench()->focusField();
     });
     m_views->plan()->setPrompts(&m_prompts);
+    m_views->plan()->setSettings(&m_settings.store());
     connect(m_views->plan(), &PlanView::setWanted, this, &MainWindow::judgeBy);
     connect(m_views->chart(), &ChartView::saveWanted, this, &MainWindow::saveChart);
     connect(m_views->trouble(), &TroubleBar::tryAgain, this, &MainWindow::poll);

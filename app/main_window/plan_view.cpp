@@ -56,6 +56,32 @@ std::optional<action::PlanTask> keptTask(const logbook::Logbook &book, readings:
     return task ? std::optional(std::move(task).value()) : std::nullopt;
 }
 
+constexpr const char *orderSetting = "plan/order";
+
+QString textOf(const std::vector<catalogue::Quantity> &order)
+{
+    QStringList names;
+    for (const catalogue::Quantity quantity : order)
+        names << wording::nameOf(quantity).toLower();
+    return names.join(QStringLiteral(", "));
+}
+
+/// By name or by id; absent where one is neither.
+std::optional<std::vector<catalogue::Quantity>> orderFrom(const QString &text)
+{
+    std::vector<catalogue::Quantity> order;
+    for (const QString &part : text.split(',', Qt::SkipEmptyParts)) {
+        const QString word = part.trimmed().toLower();
+        const auto found = std::ranges::find_if(catalogue::all(), [&](const catalogue::QuantityInfo &info) {
+            return word == QString::fromUtf8(info.id.data()) || word == wording::nameOf(info.quantity).toLower();
+        });
+        if (found == catalogue::all().end())
+            return std::nullopt;
+        order.push_back(found->quantity);
+    }
+    return order;
+}
+
 /// The part of a plan that was ticked off.
 action::DoneWork doneOf(const action::Plan &plan, const std::vector<logbook::WorkDone> &work)
 {
@@ -95,6 +121,32 @@ PlanView::PlanView(Workshop &workshop, QWidget *parent)
     connect(m_sheet, &plan_sheet::PlanSheet::keepWanted, this, &PlanView::keep);
     connect(m_sheet, &plan_sheet::PlanSheet::printWanted, this, &PlanView::print);
     connect(m_sheet, &plan_sheet::PlanSheet::fitWanted, this, &PlanView::fit);
+    connect(m_sheet, &plan_sheet::PlanSheet::orderWanted, this, &PlanView::askOrder);
+}
+
+void PlanView::setSettings(QSettings *settings)
+{
+    m_settings = settings;
+    if (const auto order = orderFrom(settings->value(orderSetting).toString()))
+        m_sheet->setOrder(*order);
+}
+
+void PlanView::askOrder()
+{
+    if (!m_prompts || !m_settings)
+        return;
+    const auto text = m_prompts->askText(
+        this, {tr("Order of the work"),
+               tr("Quantities in the order of the work, with commas between; empty: as the trade has them"),
+               textOf(m_sheet->order())});
+    if (!text)
+        return;
+    const auto order = orderFrom(*text);
+    if (!order)
+        return m_prompts->tell(this, {tr("The order stays as it was"), tr("One of these is no quantity: %1").arg(*text),
+                                      tr("Write for example: dip, let-off, checking")});
+    m_settings->setValue(orderSetting, textOf(*order));
+    m_sheet->setOrder(*order);
 }
 
 void PlanView::setForm(const wording::NumberForm &form)

@@ -7,6 +7,7 @@
 #include "plan_sheet/plan_sheet.h"
 #include "prompts/prompts.h"
 
+#include <QSettings>
 #include <QWidget>
 
 namespace hammerline::main_window {
@@ -17,6 +18,8 @@ public:
     PlanView(Workshop &workshop, QWidget *parent = nullptr);
     /// Who answers its questions; outlives it. Without one, printing and fitting do nothing.
     void setPrompts(prompts::Prompts *prompts) { m_prompts = prompts; }
+    /// Where the order of the work is remembered; outlives it.
+    void setSettings(QSettings *settings);
     void setForm(const wording::NumberForm &form);
     [[nodiscard]] plan_sheet::PlanSheet &sheet() { return *m_sheet; }
 
@@ -38,10 +41,12 @@ private:
     void keep();
     void print();
     void fit();
+    void askOrder();
     [[nodiscard]] QString fitStory(const action::Fit &fit) const;
 
     Workshop &m_workshop;
     prompts::Prompts *m_prompts = nullptr;
+    QSettings *m_settings = nullptr;
     wording::NumberForm m_form;
     plan_sheet::PlanSheet *m_sheet;
     readings::PassId m_shownPass = 0;

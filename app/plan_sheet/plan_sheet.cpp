@@ -158,6 +158,7 @@ QBoxLayout *PlanSheet::makeButtons()
     };
     add(tr("&Keep this plan"), "planKeep", &PlanSheet::keepWanted);
     add(tr("&Print…"), "planPrint", &PlanSheet::printWanted);
+    add(tr("&Order…"), "planOrder", &PlanSheet::orderWanted);
     add(tr("&Fit targets…"), "planFit", &PlanSheet::fitWanted);
     return row;
 }
@@ -213,6 +214,23 @@ void PlanSheet::show(std::optional<action::PlanTask> task, std::vector<NamedSetu
     fillAdjustments();
     fillLimits();
     replan();
+}
+
+void PlanSheet::setOrder(std::vector<catalogue::Quantity> order)
+{
+    m_order = std::move(order);
+    replan();
+}
+
+void PlanSheet::putInOrder(action::Plan &plan) const
+{
+    const auto rank = [this](const action::Move &move) {
+        return std::ranges::find(m_order, move.adjust) - m_order.begin();
+    };
+    std::ranges::stable_sort(plan.moves, {}, rank);
+    int number = 0;
+    for (action::Move &move : plan.moves)
+        move.order = ++number;
 }
 
 void PlanSheet::setFindings(Findings findings)
@@ -342,8 +360,10 @@ void PlanSheet::replan()
 {
     const auto now = task();
     m_plan.reset();
-    if (now && !m_setups.empty())
+    if (now && !m_setups.empty()) {
         m_plan = action::withLearnedTurns(action::bestPlan(*now), m_findings.learned, now->sections);
+        putInOrder(*m_plan);
+    }
     m_model->setPlan(m_plan.value_or(action::Plan{}), m_task ? m_task->forbidden : action::Forbidden{}, m_form);
     m_table->resizeColumnsToContents();
     tell();

@@ -44,6 +44,10 @@ public:
     /// action; the task's own setup is taken where its name is among them, else the first.
     void show(std::optional<action::PlanTask> task, std::vector<NamedSetup> setups, const wording::NumberForm &form,
               const QString &why);
+    /// The order in which the work is listed; quantities that are not named come after those that are, as the trade has
+    /// them. Another order than the trade's may make one move disturb an earlier one.
+    void setOrder(std::vector<catalogue::Quantity> order);
+    [[nodiscard]] const std::vector<catalogue::Quantity> &order() const { return m_order; }
     /// What stands beside the moves; what was learned goes into their turns.
     void setFindings(Findings findings);
     void setDone(const std::vector<logbook::WorkDone> &done);
@@ -59,6 +63,7 @@ signals:
     void keepWanted();
     void printWanted();
     void fitWanted();
+    void orderWanted();
 
 private:
     void build();
@@ -72,6 +77,7 @@ private:
     void showShift();
     void takeShift();
     void replan();
+    void putInOrder(action::Plan &plan) const;
     void tell();
     [[nodiscard]] QString headlineText() const;
     [[nodiscard]] QString asideText() const;
@@ -86,6 +92,7 @@ private:
     std::vector<logbook::WorkDone> m_done;
     std::map<catalogue::Quantity, Shift> m_shifts;
     Findings m_findings;
+    std::vector<catalogue::Quantity> m_order;
     wording::NumberForm m_form;
     QString m_why;
     bool m_filling = false;

@@ -70,6 +70,23 @@ TEST_F(PlanInWindow, PrintsToTheFileThatWasChosen)
     EXPECT_TRUE(file.readAll().startsWith("%PDF-1.6"));
 }
 
+TEST_F(PlanInWindow, FollowsTheShopsOwnOrderAndRemembersIt)
+{
+    window->views().bench()->ask(catalogue::Quantity::Checking, keyboard::Note(1));
+    trigger(*window, "viewBench");
+    type(*window, "25");
+    QTest::keyClick(part<QLineEdit>(*window, "entryField"), Qt::Key_Return);
+    trigger(*window, "viewPlan");
+    prompts.willType(QStringLiteral("checking, let_off"));
+    QTest::mouseClick(part(*window, "planOrder"), Qt::LeftButton);
+    const plan_sheet::PlanSheet &sheet = window->views().plan()->sheet();
+    EXPECT_EQ(sheet.order(), (std::vector{catalogue::Quantity::Checking, catalogue::Quantity::LetOff}));
+    prompts.willType(QStringLiteral("checking, wobble"));
+    QTest::mouseClick(part(*window, "planOrder"), Qt::LeftButton);
+    EXPECT_EQ(prompts.notices().size(), 1u);
+    EXPECT_EQ(openWindow()->views().plan()->sheet().order(), sheet.order());
+}
+
 TEST_F(PlanInWindow, SaysWhyTargetsCannotBeFittedWhereTooLittleWasRead)
 {
     QTest::mouseClick(part(*window, "planFit"), Qt::LeftButton);

@@ -98,6 +98,17 @@ TEST_F(PlanSheetTest, TickingOffTellsWhatWasDoneAndHowLongItTakes)
     EXPECT_FALSE(ticked.at(1).at(2).toBool());
 }
 
+TEST_F(PlanSheetTest, TheWorkIsListedInTheOrderThatWasChosen)
+{
+    auto task = smallTask();
+    task.values.set(catalogue::Quantity::Checking, keyboard::Note(47), {units::Length::millimetres(24), 1});
+    sheet.show(task, {{QStringLiteral("upright"), task.setup}}, {}, {});
+    EXPECT_EQ(sheet.plan()->moves.front().adjust, catalogue::Quantity::LetOff);
+    sheet.setOrder({catalogue::Quantity::Checking});
+    EXPECT_EQ(sheet.plan()->moves.front().adjust, catalogue::Quantity::Checking);
+    EXPECT_EQ(sheet.plan()->moves.front().order, 1);
+}
+
 TEST_F(PlanSheetTest, EnterGoesToTheNote)
 {
     const QSignalSpy chosen(&sheet, &PlanSheet::noteChosen);
