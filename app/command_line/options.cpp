@@ -41,16 +41,16 @@ void Options::positional(const std::string &name, const std::string &help, std::
     m_inside->bind(name, help, target);
 }
 
-void Options::value(const std::string &name, const std::string &placeholder, const std::string &help,
+void Options::value(const std::string &name, const std::string &valueName, const std::string &help,
                     std::string &target)
 {
-    m_inside->bind("--" + name, help, target)->required()->type_name(placeholder);
+    m_inside->bind("--" + name, help, target)->required()->type_name(valueName);
 }
 
-void Options::value(const std::string &name, const std::string &placeholder, const std::string &help,
+void Options::value(const std::string &name, const std::string &valueName, const std::string &help,
                     std::optional<std::string> &target)
 {
-    m_inside->bind("--" + name, help, target)->type_name(placeholder);
+    m_inside->bind("--" + name, help, target)->type_name(valueName);
 }
 
 void Options::flag(const std::string &name, const std::string &help, bool &target)

@@ -23,10 +23,10 @@ public:
     // Each target is written while parsing and must live until then.
     void positional(const std::string &name, const std::string &help, std::string &target);
     void positional(const std::string &name, const std::string &help, std::optional<std::string> &target);
-    /// `name` without its dashes, `placeholder` as in "SET". Required.
-    void value(const std::string &name, const std::string &placeholder, const std::string &help, std::string &target);
+    /// `name` without its dashes, `valueName` as in "SET". Required.
+    void value(const std::string &name, const std::string &valueName, const std::string &help, std::string &target);
     /// The same, and may be left out.
-    void value(const std::string &name, const std::string &placeholder, const std::string &help,
+    void value(const std::string &name, const std::string &valueName, const std::string &help,
                std::optional<std::string> &target);
     void flag(const std::string &name, const std::string &help, bool &target);
 
