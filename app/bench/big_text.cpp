@@ -25,11 +25,18 @@ double pixelsPerMm(const QWidget &widget)
     return dpi < 70 || dpi > 250 ? 0 : dpi / mmPerInch;
 }
 
+QFont usualFont(wording::TextSize size)
+{
+    QFont font = wording::font(size);
+    font.setPointSizeF(static_cast<double>(size));
+    return font;
+}
+
 } // namespace
 
 QFont readOutFont(const QWidget &widget)
 {
-    QFont font = wording::font(wording::TextSize::ReadOut);
+    QFont font = usualFont(wording::TextSize::ReadOut);
     const double wanted = capsFromTwoMetresMm * pixelsPerMm(widget);
     const double caps = QFontMetricsF(font).capHeight();
     if (caps > 0 && caps < wanted)
@@ -66,7 +73,7 @@ void BigText::setWidest(const QString &widest)
 
 QFont BigText::fullFont() const
 {
-    return m_size == wording::TextSize::ReadOut ? readOutFont(*this) : wording::font(m_size);
+    return m_size == wording::TextSize::ReadOut ? readOutFont(*this) : usualFont(m_size);
 }
 
 QSize BigText::sizeHint() const

@@ -1,6 +1,7 @@
 #pragma once
 // One line of text as large as asked for, and smaller only where width or height force it: nothing is ever clipped. And
-// the field that goes with it.
+// the field that goes with it. The text scale leaves both alone: they are read from two metres as they are, and grown
+// further they would push each other off a small screen.
 // The largest size of the scale is raised where the screen packs its pixels so densely that capitals would fall below
 // 12 mm, the height that reads from two metres.
 

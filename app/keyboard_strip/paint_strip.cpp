@@ -136,6 +136,7 @@ StripStyle screenStyle(const QWidget &widget)
     StripStyle style;
     style.palette = wording::paletteFor(widget);
     style.font = wording::font(wording::TextSize::Small);
+    style.textScale = wording::textScale();
     style.focused = widget.hasFocus();
     return style;
 }
@@ -170,7 +171,7 @@ StripGeometry geometryOf(const StripStyle &style, const QRectF &rect, const keyb
 
 double heightFor(const StripStyle &style, const keyboard::Compass &compass, double width)
 {
-    const double em = QFontMetricsF(style.font).height();
+    const double em = QFontMetricsF(style.font).height() / style.textScale;
     const double naturalWidth = StripGeometry(compass, {0, 0, width, 1}).naturalWidth();
     const double length = std::clamp(naturalWidth * lengthPerWidth, shortestKey * em, longestKey * em);
     const StripLayout layout = layoutOf(style, {0, 0, width, 1000});

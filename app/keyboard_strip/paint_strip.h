@@ -21,6 +21,8 @@ struct StripStyle {
     QFont font{};
     std::optional<keyboard::Note> selected{};
     std::optional<keyboard::Note> pointedAt{};
+    /// How much larger than usual `font` is: labels grow with it, keys do not.
+    double textScale = 1;
     bool legend = false;
     bool focused = false;
 };

@@ -94,6 +94,20 @@ TEST_F(WindowDesk, UndoAndRedoNameTheDeed)
     EXPECT_EQ(stored(), 1u);
 }
 
+TEST_F(WindowDesk, UndoGoesBackToBeforeThePassAndBeyondWithoutLosingTheWindow)
+{
+    const auto window = openWindow();
+    type(*window, "46.2");
+    auto *undo = part<QAction>(*window, "undo");
+    for (int i = 0; i < 20 && undo->isEnabled(); ++i)
+        undo->trigger();
+    EXPECT_EQ(stored(), 0u);
+    auto *redo = part<QAction>(*window, "redo");
+    for (int i = 0; i < 20 && redo->isEnabled(); ++i)
+        redo->trigger();
+    EXPECT_EQ(stored(), 1u);
+}
+
 TEST_F(WindowDesk, TheStripGoesToANoteAndTheBenchAsksForIt)
 {
     const auto window = openWindow();
