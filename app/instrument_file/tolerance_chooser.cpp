@@ -10,12 +10,18 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollArea>
 #include <QTableWidget>
+
+#include <algorithm>
 
 namespace hammerline::instrument_file {
 
 namespace {
+
+constexpr QSize usualSize{1080, 700};
+constexpr int sourceLetters = 36;
 
 QString aboutText(const tolerance::ToleranceSet &set)
 {
@@ -50,7 +56,6 @@ QTableWidget *makeTable()
     table->setWordWrap(true);
     table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    table->horizontalHeader()->setStretchLastSection(true);
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     return table;
 }
@@ -59,8 +64,13 @@ QTableWidget *makeTable()
 
 ToleranceChooser::ToleranceChooser(catalogue::ActionKind action, const std::string &current,
                                    const wording::NumberForm &form, prompts::Prompts &prompts, QWidget *parent)
-    : QDialog(parent), m_action(action), m_form(form), m_prompts(prompts), m_list(new QListWidget),
-      m_table(makeTable()), m_about(new QLabel)
+    : QDialog(parent),
+      m_action(action),
+      m_form(form),
+      m_prompts(prompts),
+      m_list(new QListWidget),
+      m_table(makeTable()),
+      m_about(new QLabel)
 {
     setObjectName("toleranceChooser");
     setWindowTitle(tr("What the instrument is judged by"));
@@ -78,7 +88,7 @@ ToleranceChooser::ToleranceChooser(catalogue::ActionKind action, const std::stri
             m_list->setCurrentRow(i);
     if (m_list->currentRow() < 0)
         m_list->setCurrentRow(0);
-    resize(1080, 700);
+    resize((usualSize * wording::textScale()).boundedTo(screen()->availableSize()));
 }
 
 QWidget *ToleranceChooser::makeHead()
@@ -131,7 +141,8 @@ void ToleranceChooser::openFile()
         return;
     }
     if (set.value().set.action != m_action) {
-        m_faults->setText(tr("this set is for the other kind of action: %1").arg(wording::nameOf(set.value().set.action)));
+        m_faults->setText(
+            tr("this set is for the other kind of action: %1").arg(wording::nameOf(set.value().set.action)));
         return;
     }
     m_faults->clear();
@@ -154,7 +165,25 @@ void ToleranceChooser::showSet(int index)
         for (const QString *text : {&row.quantity, &row.note, &row.low, &row.target, &row.high, &source})
             setCell(m_table, i, column++, *text);
     }
+    giveSourcesRoom();
+}
+
+void ToleranceChooser::resizeEvent(QResizeEvent *event)
+{
+    QDialog::resizeEvent(event);
+    giveSourcesRoom();
+}
+
+/// The last column takes what is left, but never less than a source can be read in.
+void ToleranceChooser::giveSourcesRoom()
+{
+    QHeaderView *head = m_table->horizontalHeader();
+    head->setStretchLastSection(false);
     m_table->resizeColumnsToContents();
+    const int source = m_table->columnCount() - 1;
+    const int least = sourceLetters * m_table->fontMetrics().averageCharWidth();
+    const int left = m_table->viewport()->width() - head->sectionPosition(source);
+    m_table->setColumnWidth(source, std::max(left, least));
 }
 
 void ToleranceChooser::accept()

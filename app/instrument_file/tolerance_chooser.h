@@ -30,8 +30,12 @@ signals:
 public slots:
     void accept() override;
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
     [[nodiscard]] QWidget *makeHead();
+    void giveSourcesRoom();
     void offer(exchange::NamedSet set);
     void openFile();
     void showSet(int index);
