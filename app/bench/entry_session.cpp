@@ -157,6 +157,8 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed, bool confi
     }
     m_lastEntered = *place;
     moveOn();
+    if (!corrected && place->take == 1)
+        passOverRead();
     return Entered{reading, corrected, false, verdictAt(place->quantity, place->note), {}};
 }
 
@@ -326,6 +328,12 @@ void EntrySession::reload()
     m_readings.clear();
     for (readings::Reading &reading : m_book.readings(m_pass.id))
         m_readings.insert_or_assign(reading.place, std::move(reading));
+}
+
+void EntrySession::passOverRead()
+{
+    while (m_cursor < m_route.size() && m_readings.contains(m_route[m_cursor]))
+        ++m_cursor;
 }
 
 void EntrySession::moveOn()

@@ -4,7 +4,9 @@
 //
 // The session follows a Route with a cursor. The place under the cursor is asked for; a value typed for it is on disk
 // before the cursor moves on. A place that was read already may be asked for again (by going back): a value typed there
-// corrects it, an empty line keeps it. A further take is a detour: it is asked for once, then the cursor goes on.
+// corrects it, an empty line keeps it, and the next place is asked for whether it was read or not. A new value goes on to
+// the next place without one, so that a gap which is filled never leads into correcting its neighbours. A further take is
+// a detour: it is asked for once, then the cursor goes on.
 //
 //     skip, back ── move the cursor        again ── detour to the next take        undo, redo ── deeds of the logbook
 //
@@ -132,6 +134,7 @@ private:
     std::optional<TakenBack> retrace(const std::optional<logbook::Deed> &deed, Retrace how);
     void reload();
     void moveOn();
+    void passOverRead();
 
     logbook::Logbook &m_book;
     instrument::Instrument m_instrument;

@@ -128,8 +128,20 @@ void StripArea::followSelection()
 
 void StripArea::tell(const QString &story)
 {
-    m_story->setText(story.isEmpty() ? m_chosenStory : story);
-    m_story->setToolTip(m_story->text());
+    m_story->setToolTip(story.isEmpty() ? m_chosenStory : story);
+    m_story->setAccessibleName(m_story->toolTip());
+    elideStory();
+}
+
+void StripArea::elideStory()
+{
+    m_story->setText(m_story->fontMetrics().elidedText(m_story->toolTip(), Qt::ElideRight, m_story->width()));
+}
+
+void StripArea::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    elideStory();
 }
 
 } // namespace hammerline::main_window

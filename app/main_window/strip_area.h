@@ -22,10 +22,14 @@ public:
 signals:
     void noteChosen(hammerline::keyboard::Note note);
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
     void showAll();
     void followSelection();
     void tell(const QString &story);
+    void elideStory();
     [[nodiscard]] keyboard_strip::StripModel modelNow() const;
 
     Workshop &m_workshop;

@@ -53,6 +53,33 @@ TEST_F(Entering, ResumesAtTheFirstGapWhereEverythingBehindIsRead)
     EXPECT_EQ(letOff().asked()->note, Note(1));
 }
 
+TEST_F(Entering, AFilledGapLeadsToTheNextGapAndNotIntoItsNeighbours)
+{
+    EntrySession session = letOff();
+    for (int note = 1; note <= 88; ++note) {
+        if (note == 20 || note == 50)
+            session.skip();
+        else
+            ASSERT_TRUE(session.enter("3.1"));
+    }
+    EntrySession tomorrow = letOff();
+    EXPECT_EQ(tomorrow.asked()->note, Note(20));
+    ASSERT_TRUE(tomorrow.enter("3.2"));
+    EXPECT_EQ(tomorrow.asked()->note, Note(50));
+    ASSERT_TRUE(tomorrow.enter("3.2"));
+    EXPECT_FALSE(tomorrow.asked());
+}
+
+TEST_F(Entering, CorrectionsGoOnNoteByNote)
+{
+    EntrySession session = letOff();
+    for (int i = 0; i < 5; ++i)
+        ASSERT_TRUE(session.enter("3.1"));
+    session.goTo(Quantity::LetOff, Note(2));
+    ASSERT_TRUE(session.enter("3.2"));
+    EXPECT_EQ(session.asked()->note, Note(3));
+}
+
 TEST_F(Entering, ARouteIsDoneWhereNothingIsMissing)
 {
     EntrySession session = letOff();
