@@ -42,6 +42,16 @@ std::string accountName()
     return user.empty() ? valueOf("LOGNAME") : user;
 }
 
+/// The workshop's key lies with its owner's data (XDG base directories); empty where nobody says where that is.
+std::string keyFile()
+{
+    const std::filesystem::path data = valueOf("XDG_DATA_HOME");
+    if (data.is_absolute())
+        return data / "hammerline" / "key.p12";
+    const std::filesystem::path home = valueOf("HOME");
+    return home.is_absolute() ? (home / ".local" / "share" / "hammerline" / "key.p12").string() : std::string();
+}
+
 /// Nothing, or one file that is there: whoever mistypes a command is told so and gets no window.
 bool wantsDesktop(const std::vector<std::string> &arguments)
 {
@@ -69,7 +79,7 @@ int runDesktop(int argc, char **argv, const std::vector<std::string> &arguments)
     std::optional<QString> logbook;
     if (!arguments.empty())
         logbook = QString::fromLocal8Bit(arguments.front().c_str());
-    return hammerline::main_window::runDesktop(application, logbook);
+    return hammerline::main_window::runDesktop(application, logbook, keyFile());
 }
 
 } // namespace
@@ -84,5 +94,6 @@ int main(int argc, char **argv)
                                                      .now = now,
                                                      .newUid = newUid,
                                                      .person = accountName(),
-                                                     .programVersion = HAMMERLINE_VERSION});
+                                                     .programVersion = HAMMERLINE_VERSION,
+                                                     .keyFile = keyFile()});
 }

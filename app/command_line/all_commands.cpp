@@ -5,10 +5,10 @@ namespace hammerline::command_line {
 std::vector<std::unique_ptr<Command>> allCommands()
 {
     std::vector<std::unique_ptr<Command>> commands;
-    for (const auto make :
-         {makeCheckCommand, makePlanCommand, makeFitCommand, makeCompareCommand, makeGaugeStudyCommand,
-          makeSpotCheckCommand, makeTolerancesCommand, makeSetupsCommand, makeDemoCommand, makeImportCommand,
-          makeInstrumentsCommand, makePassesCommand, makeExportCommand, makeReviewCommand, makeRecordCommand})
+    for (const auto make : {makeCheckCommand, makePlanCommand, makeFitCommand, makeCompareCommand,
+                            makeGaugeStudyCommand, makeSpotCheckCommand, makeTolerancesCommand, makeSetupsCommand,
+                            makeDemoCommand, makeImportCommand, makeInstrumentsCommand, makePassesCommand,
+                            makeExportCommand, makeReviewCommand, makeRecordCommand, makeVerifyCommand})
         commands.push_back(make());
     return commands;
 }

@@ -22,11 +22,13 @@ struct Surroundings {
     std::function<std::string()> newUid; ///< 32 random hex digits
     std::string person{};                ///< who is named in the history; empty: nobody is known
     std::string programVersion{};
+    /// Where the workshop's key lies, or is to lie; empty: no place is known, and --key-file must name one.
+    std::string keyFile{};
 };
 
 enum ExitStatus {
     Done = 0,
-    NotConforming = 1, ///< `check`: a pair is out or missing
+    NotConforming = 1, ///< `check`: a pair is out or missing; `verify`: altered, or sealed by another key
     Refused = 2,       ///< the call or an input was refused; the reason is on `err`, nothing was written
 };
 

@@ -1,5 +1,5 @@
-// hammerline record: the regulation record of an instrument as a PDF. The one command that paints: it starts Qt's
-// application object on the offscreen platform, so that it needs no display either.
+// hammerline record: the regulation record of an instrument as a PDF, sealed with the workshop's own key. The one
+// command that paints: it starts Qt's application object on the offscreen platform, so that it needs no display either.
 
 #include "command_line/inside/all_commands.h"
 #include "command_line/inside/logbook_input.h"
@@ -8,9 +8,11 @@
 #include "exchange/exchange.h"
 #include "record_pdf/record_pdf.h"
 #include "sale_record/sale_record.h"
+#include "seal/workshop_key.h"
 
 #include <QApplication>
 
+#include <filesystem>
 #include <iostream>
 
 namespace hammerline::command_line {
@@ -82,6 +84,8 @@ public:
         options.value("instrument", "ID", "Number of the instrument, see hammerline instruments", m_instrument);
         options.value("to", "FILE.pdf", "The file to write", m_to);
         options.value("paper", "a4|letter", "Size of the pages (a4)", m_paper);
+        options.value("key-file", "FILE.p12", "The workshop's key, made where it is missing (one for all its records)",
+                      m_keyFile);
         options.flag("force", "Overwrite a file that is there", m_force);
     }
 
@@ -98,26 +102,36 @@ public:
         if (!input)
             return input.faults();
         const auto record = sale_record::assemble(input.value());
-        return record ? write(record.value(), paper.value()) : record.faults();
+        if (!record)
+            return record.faults();
+        if (!m_force && std::filesystem::exists(m_to)) // before a key is made
+            return outcome::Fault{.file = m_to,
+                                  .problem = "is there already; choose another name or allow overwriting (--force)"};
+        const auto key =
+            seal::workshopKey(m_keyFile.value_or(surroundings.keyFile), surroundings.person, surroundings.now());
+        return key ? write(record.value(), paper.value(), key.value()) : key.faults();
     }
 
 private:
-    outcome::Outcome<Answer> write(const sale_record::SaleRecord &record, record_pdf::Paper paper) const
+    outcome::Outcome<Answer> write(const sale_record::SaleRecord &record, record_pdf::Paper paper,
+                                   const seal::SigningKey &key) const
     {
         const Painting painting;
-        const QByteArray pdf = record_pdf::makeRecordPdf(record, {.paper = paper});
+        const QByteArray pdf = record_pdf::makeSealedRecordPdf(record, {.paper = paper}, key);
         const auto written = exchange::writeFile(m_to, {pdf.constData(), static_cast<std::size_t>(pdf.size())},
                                                  m_force ? exchange::Overwrite::Yes : exchange::Overwrite::No);
         if (!written)
             return written.faults();
         return Answer{.text = "The record of " + withoutControls(record.instrument.name) + " is in " +
-                              withoutControls(m_to) + ".\n"};
+                              withoutControls(m_to) + ".\nSealed by:   " + withoutControls(key.name()) +
+                              "\nFingerprint: " + seal::groupedFingerprint(key.fingerprint()) + '\n'};
     }
 
     std::string m_logbook;
     std::string m_instrument;
     std::string m_to;
     std::optional<std::string> m_paper;
+    std::optional<std::string> m_keyFile;
     bool m_force = false;
 };
 

@@ -2,6 +2,7 @@
 
 #include "exchange/exchange.h"
 #include "record_pdf/record_pdf.h"
+#include "seal/workshop_key.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -42,9 +43,13 @@ outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
     return sale_record::assemble(input);
 }
 
-outcome::Outcome<bool> writeRecord(const sale_record::SaleRecord &record, const std::string &path)
+outcome::Outcome<bool> writeRecord(const sale_record::SaleRecord &record, const std::string &path,
+                                   const std::string &keyFile)
 {
-    const QByteArray bytes = record_pdf::makeRecordPdf(record, {});
+    const auto key = seal::workshopKey(keyFile, record.issuedBy, record.issued);
+    if (!key)
+        return key.faults();
+    const QByteArray bytes = record_pdf::makeSealedRecordPdf(record, {}, key.value());
     return exchange::writeFile(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())},
                                exchange::Overwrite::Yes);
 }

@@ -22,8 +22,10 @@ readingsFromFile(const std::string &path, const instrument::Instrument &instrume
 [[nodiscard]] outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
                                                                  const instrument::Instrument &instrument,
                                                                  const logbook::Stamp &stamp);
-/// The record as PDF at `path`, written over what is there.
-[[nodiscard]] outcome::Outcome<bool> writeRecord(const sale_record::SaleRecord &record, const std::string &path);
+/// The record as PDF at `path`, written over what is there and sealed with the workshop's key, which is made at
+/// `keyFile` where it is missing.
+[[nodiscard]] outcome::Outcome<bool> writeRecord(const sale_record::SaleRecord &record, const std::string &path,
+                                                 const std::string &keyFile);
 
 /// "blue-upright-as-left-2026-03-02": a file name to propose.
 [[nodiscard]] QString proposedName(const instrument::Instrument &instrument, const QString &what);

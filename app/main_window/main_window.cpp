@@ -65,7 +65,8 @@ bool beginsNumber(const QKeyEvent &key)
 
 MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     : QMainWindow(parent), m_prompts(surroundings.prompts), m_settings(surroundings.settings),
-      m_clock(surroundings.clock), m_workshop(std::make_unique<Workshop>(surroundings.clock)),
+      m_clock(surroundings.clock), m_keyFile(surroundings.keyFile),
+      m_workshop(std::make_unique<Workshop>(surroundings.clock)),
       m_actions(makeActions(this)), m_pages(new QStackedWidget), m_start(new StartPage),
       m_panel(new WorkshopPanel(*m_workshop)), m_views(new Views(*m_workshop)), m_foot(new StripArea(*m_workshop))
 {

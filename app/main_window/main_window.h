@@ -31,6 +31,7 @@ struct Surroundings {
     prompts::Prompts &prompts;
     QSettings &settings;
     Clock clock;
+    std::string keyFile{}; ///< where the workshop's key lies, or is to lie; empty: no place is known
 };
 
 class MainWindow : public QMainWindow {
@@ -100,6 +101,7 @@ private:
     prompts::Prompts &m_prompts;
     Settings m_settings;
     Clock m_clock;
+    std::string m_keyFile;
     std::unique_ptr<Workshop> m_workshop;
     Actions m_actions;
     QStackedWidget *m_pages;
@@ -112,6 +114,7 @@ private:
 
 /// Theme, window and event loop of the desktop; `logbook` is opened first. The exit status. The application should be
 /// a GuardedApplication, and its name and version set.
-[[nodiscard]] int runDesktop(QApplication &application, const std::optional<QString> &logbook);
+[[nodiscard]] int runDesktop(QApplication &application, const std::optional<QString> &logbook,
+                             const std::string &keyFile);
 
 } // namespace hammerline::main_window

@@ -202,7 +202,7 @@ void MainWindow::makeRecord()
     const auto path = askSave(tr("Make the record"), tr("Records (*.pdf)"), "pdf", name);
     if (!path)
         return;
-    const auto written = writeRecord(record.value(), path->toStdString());
+    const auto written = writeRecord(record.value(), path->toStdString(), m_keyFile);
     if (!written)
         return tellFaults(tr("No record was made"), written.faults());
     m_prompts.tell(this, {tr("The record is made"), QFileInfo(*path).fileName(),

@@ -16,14 +16,14 @@ readings::Instant now()
 
 } // namespace
 
-int runDesktop(QApplication &application, const std::optional<QString> &logbook)
+int runDesktop(QApplication &application, const std::optional<QString> &logbook, const std::string &keyFile)
 {
     QSettings settings(QSettings::IniFormat, QSettings::UserScope, "hammerline", "hammerline");
     wording::setTextScale(Settings(settings).textPercent() / 100.0);
     wording::applyTheme(application, themeFor(Settings(settings).theme()));
     QApplication::setWindowIcon(QIcon(":/icons/hammerline.svg"));
     prompts::DialogPrompts prompts;
-    auto *window = new MainWindow({prompts, settings, now});
+    auto *window = new MainWindow({prompts, settings, now, keyFile});
     window->setAttribute(Qt::WA_DeleteOnClose);
     window->show();
     if (logbook)

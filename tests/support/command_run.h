@@ -18,7 +18,8 @@ struct CommandRun {
     std::string err{};
 };
 
-inline CommandRun runCommand(const std::vector<std::string> &arguments)
+/// `keyFile`: where `record` finds or makes the key.
+inline CommandRun runCommand(const std::vector<std::string> &arguments, const std::string &keyFile)
 {
     std::ostringstream out;
     std::ostringstream err;
@@ -28,9 +29,13 @@ inline CommandRun runCommand(const std::vector<std::string> &arguments)
         return std::string(32 - digits.size(), '0') + digits;
     };
     const auto now = [] { return readings::parseRfc3339("2026-11-02T09:10:00Z").value(); };
-    const int status = command_line::run(
-        arguments,
-        {.out = out, .err = err, .now = now, .newUid = uid, .person = "Ada Sample", .programVersion = "9.8.7"});
+    const int status = command_line::run(arguments, {.out = out,
+                                                     .err = err,
+                                                     .now = now,
+                                                     .newUid = uid,
+                                                     .person = "Ada Sample",
+                                                     .programVersion = "9.8.7",
+                                                     .keyFile = keyFile});
     return {.status = status, .out = out.str(), .err = err.str()};
 }
 
@@ -86,5 +91,12 @@ public:
 private:
     std::string m_path;
 };
+
+/// With a key that lasts as long as the process.
+inline CommandRun runCommand(const std::vector<std::string> &arguments)
+{
+    static const ScratchFolder folder;
+    return runCommand(arguments, folder.file("keys/key.p12"));
+}
 
 } // namespace hammerline::test_support

@@ -23,6 +23,7 @@ namespace hammerline::command_line {
 [[nodiscard]] std::unique_ptr<Command> makeExportCommand();
 [[nodiscard]] std::unique_ptr<Command> makeReviewCommand();
 [[nodiscard]] std::unique_ptr<Command> makeRecordCommand();
+[[nodiscard]] std::unique_ptr<Command> makeVerifyCommand();
 
 [[nodiscard]] std::vector<std::unique_ptr<Command>> allCommands();
 

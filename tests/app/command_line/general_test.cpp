@@ -87,7 +87,7 @@ TEST(CommandLine, KnowsItsOwnWords)
     EXPECT_TRUE(command_line::isCommand("check"));
     EXPECT_TRUE(command_line::isCommand("--help"));
     EXPECT_FALSE(command_line::isCommand("shop.hammerline"));
-    EXPECT_FALSE(command_line::isCommand("verify"));
+    EXPECT_FALSE(command_line::isCommand("certify"));
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "app/main_window/window_desk.h"
 #include "exchange/exchange.h"
 #include "main_window/logbook_files.h"
+#include "seal/seal.h"
 
 #include <QFile>
 
@@ -37,7 +38,7 @@ TEST_F(WindowDesk, AFaultyFileIsRefusedWholeWithEveryFault)
     EXPECT_EQ(shop.book.passes(shop.grand.id).size(), 1u);
 }
 
-TEST_F(WindowDesk, TheRecordIsMadeFromTheWindow)
+TEST_F(WindowDesk, TheRecordIsMadeAndSealedFromTheWindow)
 {
     const auto window = openWindow();
     for (int i = 0; i < 5; ++i)
@@ -47,7 +48,9 @@ TEST_F(WindowDesk, TheRecordIsMadeFromTheWindow)
     trigger(*window, "makeRecord");
     QFile pdf(path);
     ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
-    EXPECT_TRUE(pdf.read(5) == "%PDF-");
+    const auto report = seal::verifyRecord(pdf.readAll().toStdString());
+    EXPECT_EQ(report.verdict, seal::SealVerdict::Unaltered) << report.reason;
+    EXPECT_TRUE(QFile::exists(folder.filePath("keys/key.p12")));
 }
 
 TEST_F(WindowDesk, ARecordWithoutReadingsIsRefusedWithTheReason)

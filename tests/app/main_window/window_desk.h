@@ -20,7 +20,7 @@ protected:
 
     [[nodiscard]] Surroundings surroundings()
     {
-        return {prompts, settings, [this] { return shop.stamp().at; }};
+        return {prompts, settings, [this] { return shop.stamp().at; }, folder.filePath("keys/key.p12").toStdString()};
     }
     [[nodiscard]] std::unique_ptr<MainWindow> openWindow()
     {

@@ -1,0 +1,15 @@
+#pragma once
+// The key that a workshop seals its records with, without anybody having to make one: it is made the first time that it
+// is needed and found again ever after.
+
+#include "seal/key_store.h"
+
+namespace hammerline::seal {
+
+/// The key at `path`. Where nothing is there, one is made under `name` ("Hammerline workshop" where that is empty),
+/// dated `now`, and stored without a passphrase before it is handed out. The faults of makeSigningKey, storeKey and
+/// loadKey; a file that cannot be used is never replaced. Throws outcome::BrokenWorld where the disk fails.
+[[nodiscard]] outcome::Outcome<SigningKey> workshopKey(const std::string &path, const std::string &name,
+                                                       readings::Instant now);
+
+} // namespace hammerline::seal

@@ -1,0 +1,64 @@
+#include "seal/workshop_key.h"
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <fstream>
+
+namespace hammerline::seal {
+namespace {
+
+namespace fs = std::filesystem;
+
+class WorkshopKey : public testing::Test {
+protected:
+    WorkshopKey()
+    {
+        std::string pattern = (fs::temp_directory_path() / "workshop-key-XXXXXX").string();
+        m_folder = ::mkdtemp(pattern.data());
+    }
+    ~WorkshopKey() override { fs::remove_all(m_folder); }
+
+    [[nodiscard]] std::string path() const { return (m_folder / "hammerline" / "key.p12").string(); }
+
+    const readings::Instant m_now = readings::parseRfc3339("2026-11-02T09:10:00Z").value();
+    fs::path m_folder;
+};
+
+TEST_F(WorkshopKey, IsMadeOnceAndFoundEverAfter)
+{
+    const auto made = workshopKey(path(), "Invented Workshop", m_now);
+    ASSERT_TRUE(made.ok()) << made.fault().text();
+    EXPECT_EQ(made.value().name(), "Invented Workshop");
+    EXPECT_EQ(fs::status(path()).permissions(), fs::perms::owner_read | fs::perms::owner_write);
+    EXPECT_EQ(fs::status(m_folder / "hammerline").permissions(), fs::perms::owner_all);
+    const auto found = workshopKey(path(), "Another Name", m_now);
+    ASSERT_TRUE(found.ok()) << found.fault().text();
+    EXPECT_EQ(found.value().certificate(), made.value().certificate());
+}
+
+TEST_F(WorkshopKey, OfNobodyKnownHasANameAllTheSame)
+{
+    EXPECT_EQ(workshopKey(path(), "", m_now).value().name(), "Hammerline workshop");
+}
+
+TEST_F(WorkshopKey, NeverReplacesWhatCannotBeUsed)
+{
+    fs::create_directory(m_folder / "hammerline");
+    std::ofstream(path()) << "no key";
+    fs::permissions(path(), fs::perms::owner_read | fs::perms::owner_write);
+    EXPECT_FALSE(workshopKey(path(), "Invented Workshop", m_now).ok());
+    EXPECT_EQ(fs::file_size(path()), 6u);
+    fs::remove(path());
+    fs::create_symlink(m_folder / "nowhere", path());
+    EXPECT_FALSE(workshopKey(path(), "Invented Workshop", m_now).ok());
+    EXPECT_FALSE(fs::exists(m_folder / "nowhere"));
+}
+
+TEST_F(WorkshopKey, WithoutAPlaceIsRefused)
+{
+    EXPECT_FALSE(workshopKey("", "Invented Workshop", m_now).ok());
+}
+
+} // namespace
+} // namespace hammerline::seal
