@@ -22,8 +22,8 @@ set(HOUSE_CORE_FLOORS
   seal+demo_workshop)
 set(HOUSE_APP_FLOORS
   wording+prompts
-  keyboard_strip+charts+gauge_input+paper
-  bench+review_desk+plan_sheet+record_pdf+instrument_file
+  keyboard_strip+charts+gauge_input+paper+sounding
+  bench+review_desk+plan_sheet+record_pdf+instrument_file+bench_sheet
   command_line+main_window)
 
 # Warnings are errors, everywhere.
