@@ -3,10 +3,44 @@
 #include "wording/palette.h"
 
 #include <QFontMetricsF>
+#include <QPaintDevice>
 #include <QPainter>
 #include <QTextLayout>
 
 namespace hammerline::paper {
+
+namespace {
+
+/// Stands in for the PDF while text is measured: letter spacing grows with the resolution of the device, and lines
+/// measured for a screen would run over their width on paper.
+class PaperAhead : public QPaintDevice {
+public:
+    [[nodiscard]] QPaintEngine *paintEngine() const override { return nullptr; }
+
+protected:
+    [[nodiscard]] int metric(PaintDeviceMetric metric) const override
+    {
+        const bool resolution =
+            metric == PdmDpiX || metric == PdmDpiY || metric == PdmPhysicalDpiX || metric == PdmPhysicalDpiY;
+        return resolution ? paperDpi : QPaintDevice::metric(metric);
+    }
+
+private:
+    static constexpr int paperDpi = 1200; ///< as QPdfWriter has it
+};
+
+PaperAhead &paperAhead()
+{
+    static PaperAhead device;
+    return device;
+}
+
+QFontMetricsF metricsOf(const TextStyle &style)
+{
+    return QFontMetricsF(fontOf(style), &paperAhead());
+}
+
+} // namespace
 
 QFont fontOf(const TextStyle &style)
 {
@@ -16,7 +50,12 @@ QFont fontOf(const TextStyle &style)
 
 double widthOf(const QString &text, const TextStyle &style)
 {
-    return QFontMetricsF(fontOf(style)).horizontalAdvance(text);
+    return metricsOf(style).horizontalAdvance(text);
+}
+
+QString elided(const QString &text, const TextStyle &style, double width)
+{
+    return metricsOf(style).elidedText(text, Qt::ElideRight, width, Qt::TextSingleLine);
 }
 
 TextBlock::TextBlock(const QString &text, const TextStyle &style, double width, Qt::Alignment alignment)
@@ -36,8 +75,8 @@ double TextBlock::firstBaseline() const
 void TextBlock::breakParagraph(const QString &paragraph, double width, Qt::Alignment alignment)
 {
     const double step = m_style.size * m_style.leading;
-    const QFontMetricsF metrics(fontOf(m_style));
-    QTextLayout layout(paragraph, fontOf(m_style));
+    const QFontMetricsF metrics = metricsOf(m_style);
+    QTextLayout layout(paragraph, fontOf(m_style), &paperAhead());
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     option.setUseDesignMetrics(true);

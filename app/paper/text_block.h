@@ -22,6 +22,8 @@ struct TextStyle {
 /// The one family of the record, embedded in every file.
 [[nodiscard]] QFont fontOf(const TextStyle &style);
 [[nodiscard]] double widthOf(const QString &text, const TextStyle &style);
+/// One line with an ellipsis where it is wider than `width`.
+[[nodiscard]] QString elided(const QString &text, const TextStyle &style, double width);
 
 class TextBlock {
 public:
