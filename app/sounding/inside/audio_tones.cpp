@@ -30,6 +30,9 @@ QAudioFormat formatFor(const QAudioDevice &device)
     return {};
 }
 
+/// Tried against PulseAudio: with 40 ms it ran dry and broke tones off, with 100 ms all were whole.
+constexpr qint64 bufferMicroseconds = 100'000;
+
 /// A sink a tone, so that headphones plugged in meanwhile are found and a dead sink is not kept.
 class AudioTones final : public TonePlayer {
 public:
@@ -45,6 +48,7 @@ public:
         m_wave.setData(pcmOf(kind, format.sampleRate(), format.channelCount()));
         m_wave.open(QIODevice::ReadOnly);
         m_sink = std::make_unique<QAudioSink>(device, format);
+        m_sink->setBufferSize(format.bytesForDuration(bufferMicroseconds));
         m_sink->start(&m_wave);
     }
     [[nodiscard]] bool canPlay() const override
