@@ -109,7 +109,46 @@ CREATE TABLE confirmed_slip(
 ) STRICT, WITHOUT ROWID;
 )sql";
 
-constexpr std::string_view steps[] = {step1};
+// What the lead's desk writes: a pass signed and reopened, items accepted or sent back, samples drawn.
+constexpr std::string_view step2 = R"sql(
+CREATE TABLE pass_standing(
+  pass INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  standing TEXT, revision INTEGER, person TEXT, at INTEGER, reason TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE concession(
+  pass INTEGER NOT NULL,
+  quantity INTEGER NOT NULL,
+  note INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  reason TEXT, value INTEGER, kind TEXT, person TEXT, at INTEGER,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, quantity, note, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE sent_back(
+  pass INTEGER NOT NULL,
+  quantity INTEGER NOT NULL,
+  note INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  word TEXT, value INTEGER, kind TEXT, person TEXT, at INTEGER,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, quantity, note, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE spot_check(
+  pass INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  checked INTEGER, seed INTEGER, size INTEGER, notes TEXT, quantities TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(pass, version)
+) STRICT, WITHOUT ROWID;
+)sql";
+
+constexpr std::string_view steps[] = {step1, step2};
 
 } // namespace
 

@@ -163,12 +163,43 @@ const VersionTable &confirmedSlipTable()
     return table;
 }
 
+// Schema step 2.
+
+const VersionTable &passStandingTable()
+{
+    static const VersionTable table("pass_standing", Scope::Pass, {"pass"},
+                                    {"standing", "revision", "person", "at", "reason"});
+    return table;
+}
+
+const VersionTable &concessionTable()
+{
+    static const VersionTable table("concession", Scope::Pass, {"pass", "quantity", "note"},
+                                    {"reason", "value", "kind", "person", "at"});
+    return table;
+}
+
+const VersionTable &sentBackTable()
+{
+    static const VersionTable table("sent_back", Scope::Pass, {"pass", "quantity", "note"},
+                                    {"word", "value", "kind", "person", "at"});
+    return table;
+}
+
+const VersionTable &spotCheckTable()
+{
+    static const VersionTable table("spot_check", Scope::Pass, {"pass"},
+                                    {"checked", "seed", "size", "notes", "quantities"});
+    return table;
+}
+
 std::span<const VersionTable *const> versionTables()
 {
     static const VersionTable *const tables[] = {
-        &instrumentTable(),    &passTable(),     &readingTable(),  &faultMarkTable(),
-        &passToleranceTable(), &keptPlanTable(), &workDoneTable(), &passRouteTable(),
-        &confirmedSlipTable()};
+        &instrumentTable(),    &passTable(),       &readingTable(),  &faultMarkTable(),
+        &passToleranceTable(), &keptPlanTable(),   &workDoneTable(), &passRouteTable(),
+        &confirmedSlipTable(), // here ends step 1
+        &passStandingTable(),  &concessionTable(), &sentBackTable(), &spotCheckTable()};
     return tables;
 }
 

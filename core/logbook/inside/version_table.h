@@ -88,6 +88,10 @@ struct Row {
 [[nodiscard]] const VersionTable &workDoneTable();
 [[nodiscard]] const VersionTable &passRouteTable();
 [[nodiscard]] const VersionTable &confirmedSlipTable();
+[[nodiscard]] const VersionTable &passStandingTable(); ///< signed or reopened, and in which revision
+[[nodiscard]] const VersionTable &concessionTable();   ///< value absent: accepted as missing
+[[nodiscard]] const VersionTable &sentBackTable();     ///< value absent: sent back as missing
+[[nodiscard]] const VersionTable &spotCheckTable();    ///< which pass it checks and how its sample was drawn
 
 /// All of them. The order is part of the digests: a new one goes to the end.
 [[nodiscard]] std::span<const VersionTable *const> versionTables();

@@ -1,4 +1,5 @@
 #include "core/logbook/logbook_fixture.h"
+#include "logbook/inside/schema_steps.h"
 
 #include <gmock/gmock.h>
 
@@ -44,7 +45,7 @@ TEST_F(LogbookTest, TheFileIsAWriteAheadLogOfOurKind)
     RawDatabase raw(file());
     EXPECT_EQ(raw.one("PRAGMA journal_mode"), "wal");
     EXPECT_EQ(raw.one("PRAGMA application_id"), std::to_string(0x486D724C));
-    EXPECT_EQ(raw.one("PRAGMA user_version"), "1");
+    EXPECT_EQ(raw.one("PRAGMA user_version"), std::to_string(inside::schemaSteps().size()));
 }
 
 TEST_F(LogbookTest, EverythingOfAnInstrumentComesBackAfterReopening)

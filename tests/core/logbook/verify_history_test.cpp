@@ -122,6 +122,8 @@ TEST_F(VerifyHistoryTest, EveryRowRemovedIsFound)
 TEST_F(VerifyHistoryTest, ARowAddedToAnyTableIsFound)
 {
     for (const auto &table : tables()) {
+        if (rowConditions(table).empty())
+            continue;
         std::string columns;
         std::string values;
         for (const auto &column : RawDatabase(file()).rows("PRAGMA table_info(" + table + ")")) {
