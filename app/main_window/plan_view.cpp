@@ -82,20 +82,13 @@ std::optional<std::vector<catalogue::Quantity>> orderFrom(const QString &text)
     return order;
 }
 
-/// The part of a plan that was ticked off.
-action::DoneWork doneOf(const action::Plan &plan, const std::vector<logbook::WorkDone> &work)
+/// As it was logged: how many turns a screw was told may have been learned anew since.
+std::string loggedItem(const std::vector<logbook::WorkDone> &work, const std::string &item)
 {
-    const auto isDone = [&](const std::string &item) {
-        return std::ranges::find(work, item, &logbook::WorkDone::item) != work.end();
-    };
-    action::DoneWork done;
-    for (const action::RailMove &rail : plan.rails)
-        if (isDone(plan_sheet::itemOf(rail)))
-            done.rails.push_back(rail);
-    for (const action::Move &move : plan.moves)
-        if (isDone(plan_sheet::itemOf(move)))
-            done.moves.push_back(move);
-    return done;
+    for (const logbook::WorkDone &done : work)
+        if (action::workIn(done.item) == action::workIn(item))
+            return done.item;
+    return item;
 }
 
 } // namespace
@@ -228,10 +221,12 @@ std::vector<action::Learned> PlanView::learnedBefore() const
     for (auto earlier = passes.rbegin(); earlier != passes.rend(); ++earlier) {
         if (earlier->began >= m_workshop.pass()->pass.began || earlier->id == m_shownPass)
             continue;
-        const auto work = book.workDone(earlier->id);
-        const auto task = work.empty() ? std::nullopt : keptTask(book, earlier->id);
+        std::vector<std::string> items;
+        for (const logbook::WorkDone &done : book.workDone(earlier->id))
+            items.push_back(done.item);
+        const auto task = items.empty() ? std::nullopt : keptTask(book, earlier->id);
         if (task)
-            return action::learn(action::trialsOf(doneOf(action::bestPlan(*task), work), *task, m_shown->values),
+            return action::learn(action::trialsOf(action::workFrom(items, *task), *task, m_shown->values),
                                  m_shown->sections);
     }
     return {};
@@ -258,7 +253,7 @@ void PlanView::tick(const QString &item, double minutes, bool done)
         const std::chrono::seconds took(std::llround(minutes * 60));
         book.logWork(pass, item.toStdString(), took, m_workshop.stamp());
     } else {
-        book.takeBackWork(pass, item.toStdString(), m_workshop.stamp());
+        book.takeBackWork(pass, loggedItem(book.workDone(pass), item.toStdString()), m_workshop.stamp());
     }
     m_sheet->setDone(book.workDone(pass));
     m_workshop.passTouched();

@@ -31,9 +31,11 @@ void PlanModel::setPlan(const action::Plan &plan, const action::Forbidden &forbi
     endResetModel();
 }
 
-void PlanModel::setDone(std::set<std::string> items)
+void PlanModel::setDone(const std::set<std::string> &items)
 {
-    m_done = std::move(items);
+    m_done.clear();
+    for (const std::string &item : items)
+        m_done.emplace(action::workIn(item));
     if (!m_entries.empty())
         emit dataChanged(index(0, Done), index(rowCount() - 1, Done), {Qt::CheckStateRole});
 }
@@ -86,7 +88,7 @@ QVariant PlanModel::data(const QModelIndex &index, int role) const
     if (index.column() == Use)
         return static_cast<int>(entry.allowed ? Qt::Checked : Qt::Unchecked);
     if (index.column() == Done && entry.allowed)
-        return static_cast<int>(m_done.contains(entry.item) ? Qt::Checked : Qt::Unchecked);
+        return static_cast<int>(m_done.contains(std::string(action::workIn(entry.item))) ? Qt::Checked : Qt::Unchecked);
     return {};
 }
 

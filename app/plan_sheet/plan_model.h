@@ -23,7 +23,7 @@ public:
     explicit PlanModel(QObject *parent = nullptr);
 
     void setPlan(const action::Plan &plan, const action::Forbidden &forbidden, const wording::NumberForm &form);
-    void setDone(std::set<std::string> items);
+    void setDone(const std::set<std::string> &items);
     /// Where a row leads; absent for a rail.
     [[nodiscard]] std::optional<std::pair<catalogue::Quantity, keyboard::Note>> pairAt(int row) const;
 

@@ -31,7 +31,7 @@ std::vector<paper::Column> columns()
 
 QString box(const std::set<std::string> &done, const std::string &item)
 {
-    return done.contains(item) ? QStringLiteral("\u2612") : QStringLiteral("\u2610");
+    return done.contains(std::string(action::workIn(item))) ? QStringLiteral("\u2612") : QStringLiteral("\u2610");
 }
 
 void setRails(Sheet &sheet, const PrintInput &input, const std::set<std::string> &done)
@@ -108,7 +108,7 @@ QByteArray printPlan(const PrintInput &input)
 {
     std::set<std::string> done;
     for (const logbook::WorkDone &work : input.done)
-        done.insert(work.item);
+        done.emplace(action::workIn(work.item));
     Sheet sheet(paper::pointsOf(input.size));
     sheet.paragraph(tr("Plan of work: %1").arg(input.instrument), paper::chapterText);
     sheet.paragraph(tr("%1. %2 of %3 measures inside now, %4 after %5 of work.")

@@ -245,7 +245,7 @@ void PlanSheet::setDone(const std::vector<logbook::WorkDone> &done)
     std::set<std::string> items;
     for (const logbook::WorkDone &work : done)
         items.insert(work.item);
-    m_model->setDone(std::move(items));
+    m_model->setDone(items);
     tell();
 }
 

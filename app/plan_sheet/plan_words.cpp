@@ -119,14 +119,4 @@ QString timeText(double minutes)
     return whole < 60 ? tr("%1 min").arg(whole) : tr("%1 h %2 min").arg(whole / 60).arg(whole % 60);
 }
 
-std::string itemOf(const action::Move &move)
-{
-    return std::string(catalogue::idOf(move.adjust)) + ' ' + std::to_string(move.note.number());
-}
-
-std::string itemOf(const action::RailMove &rail)
-{
-    return "rail " + rail.rail;
-}
-
 } // namespace hammerline::plan_sheet

@@ -1,7 +1,7 @@
 #pragma once
 // A plan in words: what to turn, by how much, what stays outside and why, what to measure again.
 
-#include "action/plan.h"
+#include "action/work_item.h"
 #include "wording/number_form.h"
 
 #include <QString>
@@ -24,9 +24,5 @@ namespace hammerline::plan_sheet {
 [[nodiscard]] QString notesText(const std::vector<keyboard::Note> &notes);
 /// "1 h 25 min", "40 min".
 [[nodiscard]] QString timeText(double minutes);
-
-/// Names a piece of the work for the log: "let_off 40", "rail rest_rail".
-[[nodiscard]] std::string itemOf(const action::Move &move);
-[[nodiscard]] std::string itemOf(const action::RailMove &rail);
 
 } // namespace hammerline::plan_sheet

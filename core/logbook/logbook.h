@@ -78,7 +78,7 @@ struct PassTolerance {
 
 /// A piece of planned work that was ticked off: which one, how long it took as planned, by whom and when.
 struct WorkDone {
-    std::string item{}; ///< names the move within the plan: "let_off 40", "rail rest_rail"
+    std::string item{}; ///< names the move (action/work_item.h): "let_off 40 by -0.6 mm"
     std::chrono::seconds took{};
     std::string person{};
     readings::Instant at{};

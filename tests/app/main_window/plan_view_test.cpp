@@ -53,6 +53,22 @@ TEST_F(PlanInWindow, WorkTickedOffIsLoggedWithAPlanThatCanBeLookedUp)
     EXPECT_TRUE(shop.book.workDone(pass).empty());
 }
 
+TEST_F(PlanInWindow, AnotherMoveOfTheSameScrewIsNotDone)
+{
+    const auto firstIsDone = [this] {
+        const auto *model = part<QTableView>(*window, "planTable")->model();
+        return model->index(0, plan_sheet::PlanModel::Done).data(Qt::CheckStateRole).toInt() == Qt::Checked;
+    };
+    tickFirst();
+    EXPECT_TRUE(firstIsDone());
+    trigger(*window, "viewBench");
+    window->views().bench()->ask(catalogue::Quantity::LetOff, keyboard::Note(1));
+    type(*window, "4.15");
+    trigger(*window, "viewPlan");
+    ASSERT_EQ(window->views().plan()->sheet().plan()->moves.front().note, keyboard::Note(1));
+    EXPECT_FALSE(firstIsDone());
+}
+
 TEST_F(PlanInWindow, IsForgottenOnTheStripWhenTheReadingsChange)
 {
     trigger(*window, "viewBench");

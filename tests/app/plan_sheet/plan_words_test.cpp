@@ -48,11 +48,5 @@ TEST(PlanWords, MinutesAreRoundedUp)
     EXPECT_EQ(timeText(85), QStringLiteral("1 h 25 min"));
 }
 
-TEST(PlanWords, AMoveHasANameInTheLog)
-{
-    EXPECT_EQ(itemOf(action::Move{.note = keyboard::Note(40), .adjust = catalogue::Quantity::LetOff}), "let_off 40");
-    EXPECT_EQ(itemOf(action::RailMove{.rail = "rest_rail"}), "rail rest_rail");
-}
-
 } // namespace
 } // namespace hammerline::plan_sheet
