@@ -14,7 +14,7 @@ set(HOUSE_CORE_FLOORS
   catalogue
   instrument
   readings
-  tolerance
+  tolerance+dossier
   analysis
   action
   sale_record+review+route+slips

@@ -104,6 +104,10 @@ SaleRecord headOf(const RecordInput &input)
 {
     SaleRecord record;
     record.instrument = input.instrument;
+    record.dossier = input.dossier;
+    if (!input.tellSale)
+        record.dossier.sale = {};
+    record.pictures = input.pictures;
     record.set = input.set;
     record.issued = input.issued;
     record.issuedBy = input.issuedBy;

@@ -4,12 +4,14 @@
 // JSON.
 
 #include "analysis/analysis.h"
+#include "dossier/dossier.h"
 #include "instrument/instrument.h"
 #include "outcome/outcome.h"
 #include "readings/readings.h"
 #include "sale_record/cautions.h"
 #include "tolerance/judge.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -25,8 +27,14 @@ struct PassPart {
     analysis::Summaries summaries{};
 };
 
+/// JPEG copies of photographs by their digest.
+using Pictures = std::map<std::string, std::string>;
+
 struct SaleRecord {
     instrument::Instrument instrument{};
+    /// Work, departures, condition and photographs. The sale is empty unless the input asks for it.
+    dossier::Dossier dossier{};
+    Pictures pictures{};
     tolerance::ToleranceSet set{};
     readings::Instant issued{};
     std::string issuedBy{};
@@ -52,6 +60,9 @@ struct SaleRecord {
 
 struct RecordInput {
     instrument::Instrument instrument{};
+    dossier::Dossier dossier{};
+    Pictures pictures{};
+    bool tellSale = false; ///< buyer and price go into the record
     tolerance::ToleranceSet set{};
     /// Every pass of the instrument with its readings, any order; those without readings are passed over.
     std::vector<std::pair<readings::Pass, std::vector<readings::Reading>>> passes{};

@@ -83,6 +83,18 @@ TEST(SaleRecord, WithoutAReadingThereIsNoRecord)
     EXPECT_THAT(refused.fault().problem, testing::HasSubstr("no readings"));
 }
 
+TEST(SaleRecord, BuyerAndPriceStayOutUnlessAskedFor)
+{
+    RecordInput input = fiveNotes();
+    addPass(input, Purpose::AsLeft, 1, {3});
+    input.dossier.work = {{.what = "hammers"}};
+    input.dossier.sale = {"the parish hall", "3400", {}};
+    EXPECT_FALSE(assembled(input).dossier.sale.said());
+    EXPECT_EQ(assembled(input).dossier.work, input.dossier.work);
+    input.tellSale = true;
+    EXPECT_EQ(assembled(input).dossier.sale, input.dossier.sale);
+}
+
 TEST(SaleRecord, ASetForTheOtherActionIsRefused)
 {
     RecordInput input = fiveNotes();
