@@ -171,6 +171,7 @@ void BenchView::work(std::unique_ptr<EntrySession> session, catalogue::Quantity 
         m_chooser->setCurrentIndex(std::max(0, m_chooser->findData(wanted)));
     }
     m_verdict->say({});
+    m_heard.startAnew();
     followChoice();
 }
 
@@ -181,15 +182,22 @@ void BenchView::take(const QString &text)
     const auto entered = m_session->enter(text.toStdString(), !m_doubted.isEmpty() && text == m_doubted);
     m_doubted.clear();
     if (!entered)
-        return m_asked->refuse(wording::faultsText(entered.faults()));
+        return refuse(wording::faultsText(entered.faults()));
     if (entered.value().doubted)
         return tellDoubt(text, *entered.value().doubted);
     m_asked->clear();
     const auto verdict = entered.value().verdict;
     m_verdict->tell(entered.value(), verdict ? verdict->takes : 1, m_form);
+    m_heard.entered(entered.value(), m_form);
     showAsked();
     if (!entered.value().kept)
         emit stored();
+}
+
+void BenchView::refuse(const QString &reason)
+{
+    m_asked->refuse(reason);
+    m_heard.refused();
 }
 
 void BenchView::act(BenchAct act)
@@ -203,7 +211,7 @@ void BenchView::act(BenchAct act)
         break;
     case BenchAct::Again:
         if (!m_session->again())
-            return m_asked->refuse(tr("there is no reading yet that could have a further take"));
+            return refuse(tr("there is no reading yet that could have a further take"));
         break;
     case BenchAct::StepUp:
         return step(1);
@@ -214,7 +222,7 @@ void BenchView::act(BenchAct act)
         return step(0);
     case BenchAct::Withdraw:
         if (!m_session->withdraw(tr("withdrawn at the bench").toStdString()))
-            return m_asked->refuse(tr("nothing stands here that could be withdrawn"));
+            return refuse(tr("nothing stands here that could be withdrawn"));
         m_verdict->say(tr("withdrawn; undo brings it back"));
         emit stored();
         break;
@@ -232,7 +240,8 @@ void BenchView::ask(catalogue::Quantity quantity, keyboard::Note note)
         return;
     if (!m_session->goTo(quantity, note)) {
         m_chooser->setCurrentIndex(m_chooser->findData(static_cast<int>(quantity)));
-        followChoice();
+        m_session->follow(choiceNow());
+        m_asked->clear();
         m_session->goTo(quantity, note);
     }
     showAsked();
@@ -291,6 +300,7 @@ void BenchView::showAsked()
     m_stepped.reset();
     m_doubted.clear();
     showProgress();
+    m_heard.asked(m_session->asked());
     if (const auto place = m_session->asked()) {
         m_asked->ask(*m_session, m_form);
         emit askedFor(place->quantity, place->note);

@@ -8,6 +8,7 @@
 #include "bench/bench_keys.h"
 #include "bench/entry_session.h"
 #include "bench/fault_words.h"
+#include "bench/heard.h"
 #include "wording/number_form.h"
 
 #include <QWidget>
@@ -37,6 +38,9 @@ public:
     void setKeys(const BenchKeys &keys);
     void setFaultWords(const std::vector<FaultWord> &words);
     void setForm(const wording::NumberForm &form);
+    /// Outlives the view; null: silence.
+    void setSounder(sounding::Sounder *sounder) { m_heard.setSounder(sounder); }
+    void setHeard(const HeardChoice &choice) { m_heard.setChoice(choice); }
     /// Null: no pass is chosen; the view says what to do first. `quantity`: where to begin.
     void work(std::unique_ptr<EntrySession> session, catalogue::Quantity quantity);
     [[nodiscard]] const EntrySession *session() const { return m_session.get(); }
@@ -77,6 +81,7 @@ private:
     void tellDoubt(const QString &text, const slips::Slip &slip);
     void take(const QString &text);
     void act(BenchAct act);
+    void refuse(const QString &reason);
     void showAsked();
     void showProgress();
     void goOnToNextQuantity();
@@ -85,6 +90,7 @@ private:
     std::unique_ptr<EntrySession> m_session;
     wording::NumberForm m_form;
     BenchKeys m_keys;
+    Heard m_heard;
     QString m_doubted; ///< asked about; entered once more it is confirmed
     std::optional<units::Amount> m_stepped;
     QStackedLayout *m_pages;

@@ -77,6 +77,7 @@ void BenchView::feel(const QString &fault, bool marked)
 void BenchView::tellDoubt(const QString &text, const slips::Slip &slip)
 {
     m_doubted = text;
+    m_heard.doubted(slip, m_form);
     const QString value = wording::amountText(slip.value, m_form);
     const QString why = slip.meant ? tr("was %1 meant?").arg(wording::amountText(*slip.meant, m_form))
                                    : tr("about %1 was to be expected.").arg(wording::amountText(slip.expected, m_form));

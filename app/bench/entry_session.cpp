@@ -126,7 +126,7 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed, bool confi
     if (isBlank(typed)) {
         if (!before)
             return outcome::Fault{.problem = "nothing typed yet: a value, or skip the note"};
-        const Entered kept{*before, false, true, verdictAt(place->quantity, place->note), {}};
+        const Entered kept{*before, false, true, verdictAt(place->quantity, place->note), {}, {}};
         moveOn();
         return kept;
     }
@@ -142,6 +142,7 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed, bool confi
     const logbook::Stamp stamp = m_stamper();
     const readings::Reading reading{
         *place, value.value().value, spelled, {}, m_pass.person.empty() ? stamp.person : m_pass.person, stamp.at};
+    const bool wereApart = apartAt(*place).has_value();
     const auto over = before ? std::optional(before->value) : std::nullopt;
     const auto deed = m_book.enterOver(over, m_pass.id, reading, stamp);
     if (!deed)
@@ -159,7 +160,8 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed, bool confi
     moveOn();
     if (!corrected && place->take == 1)
         passOverRead();
-    return Entered{reading, corrected, false, verdictAt(place->quantity, place->note), {}};
+    const auto apart = wereApart ? std::nullopt : apartAt(*place);
+    return Entered{reading, corrected, false, verdictAt(place->quantity, place->note), {}, apart};
 }
 
 void EntrySession::skip()

@@ -22,6 +22,7 @@
 #include "route/route.h"
 #include "slips/slips.h"
 #include "tolerance/judge.h"
+#include "tolerance/takes_apart.h"
 #include "tolerance/tolerance.h"
 
 #include <functional>
@@ -48,6 +49,8 @@ struct Entered {
     std::optional<tolerance::Verdict> verdict{};
     /// Nothing was stored: this looks like a slip. Entered again as confirmed, it is kept and marked.
     std::optional<slips::Slip> doubted{};
+    /// This value brought the takes of its note further apart than the gauge explains; told at that one and no later.
+    std::optional<tolerance::TakesApart> takesApart{};
 };
 
 /// What undo and redo did.
@@ -131,6 +134,7 @@ private:
     [[nodiscard]] std::size_t resumeAt() const;
     [[nodiscard]] std::optional<outcome::Fault> changedMeanwhile(const readings::Place &place);
     [[nodiscard]] int takesOf(const readings::Place &place) const;
+    [[nodiscard]] std::optional<tolerance::TakesApart> apartAt(const readings::Place &place) const;
     std::optional<TakenBack> retrace(const std::optional<logbook::Deed> &deed, Retrace how);
     void reload();
     void moveOn();

@@ -1,4 +1,4 @@
-// The entry session, continued: routes, how digits are typed, felt faults.
+// The entry session, continued: routes, how digits are typed, felt faults, takes.
 #include "bench/entry_session.h"
 
 #include <algorithm>
@@ -59,6 +59,16 @@ std::vector<std::string> EntrySession::faultsOf(keyboard::Note note) const
         if (mark.note == note)
             faults.push_back(mark.fault);
     return faults;
+}
+
+std::optional<tolerance::TakesApart> EntrySession::apartAt(const readings::Place &place) const
+{
+    std::vector<readings::Reading> takes;
+    for (auto at = m_readings.lower_bound({place.quantity, place.note, 1});
+         at != m_readings.end() && at->first.quantity == place.quantity && at->first.note == place.note; ++at)
+        takes.push_back(at->second);
+    const auto apart = tolerance::takesApart(takes, m_pass.gauge, m_set ? &*m_set : nullptr);
+    return apart.empty() ? std::nullopt : std::optional(apart.begin()->second);
 }
 
 std::size_t EntrySession::resumeAt() const

@@ -96,6 +96,7 @@ Actions makeActions(QMainWindow *window)
     addLogbookMenu(made, window->menuBar()->addMenu(tr("&Logbook")));
     addEditMenu(made, window->menuBar()->addMenu(tr("&Deeds")));
     addInstrumentMenu(made, window->menuBar()->addMenu(tr("&Instrument")));
+    made.bench = window->menuBar()->addMenu(tr("&Bench"));
     addViewMenu(made, window, window->menuBar()->addMenu(tr("&View")));
     return made;
 }

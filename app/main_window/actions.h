@@ -22,7 +22,7 @@ struct Actions {
     QAction *unitOfPass, *unitMillimetre, *unitInch;
     QAction *themeSystem, *themeLight, *themeDark;
     std::array<QAction *, textPercents.size()> textSizes;
-    QMenu *recent;
+    QMenu *recent, *bench;
 };
 
 /// Owned by `window`, put into its menu bar.

@@ -1,5 +1,6 @@
 #include "main_window/main_window.h"
 
+#include "main_window/bench_tools.h"
 #include "main_window/start_page.h"
 #include "main_window/strip_area.h"
 #include "main_window/workshop_panel.h"
@@ -65,7 +66,7 @@ bool beginsNumber(const QKeyEvent &key)
 
 MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     : QMainWindow(parent), m_prompts(surroundings.prompts), m_settings(surroundings.settings),
-      m_clock(surroundings.clock), m_keyFile(surroundings.keyFile),
+      m_clock(surroundings.clock), m_keyFile(surroundings.keyFile), m_sounder(surroundings.sounder),
       m_workshop(std::make_unique<Workshop>(surroundings.clock)),
       m_actions(makeActions(this)), m_pages(new QStackedWidget), m_start(new StartPage),
       m_panel(new WorkshopPanel(*m_workshop)), m_views(new Views(*m_workshop)), m_foot(new StripArea(*m_workshop))
@@ -76,6 +77,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     connectActions();
     m_views->bench()->setFaultWords(bench::faultWordsFrom(m_settings.store()));
     m_views->bench()->setKeys(bench::BenchKeys::from(m_settings.store()));
+    new BenchTools({this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder});
     m_workshop->setPerson(m_settings.person().toStdString());
     tick(m_actions, m_settings);
     m_timer.setInterval(pollMilliseconds);

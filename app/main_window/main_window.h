@@ -10,6 +10,7 @@
 #include "main_window/views.h"
 #include "main_window/workshop.h"
 #include "prompts/prompts.h"
+#include "sounding/sounding.h"
 
 #include <QMainWindow>
 #include <QTimer>
@@ -32,6 +33,7 @@ struct Surroundings {
     QSettings &settings;
     Clock clock;
     std::string keyFile{}; ///< where the workshop's key lies, or is to lie; empty: no place is known
+    sounding::Sounder *sounder = nullptr;
 };
 
 class MainWindow : public QMainWindow {
@@ -102,6 +104,7 @@ private:
     Settings m_settings;
     Clock m_clock;
     std::string m_keyFile;
+    sounding::Sounder *m_sounder;
     std::unique_ptr<Workshop> m_workshop;
     Actions m_actions;
     QStackedWidget *m_pages;

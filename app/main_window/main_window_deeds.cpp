@@ -32,7 +32,7 @@ void MainWindow::askOpenLogbook()
 
 MainWindow *MainWindow::openAnotherWindow()
 {
-    auto *another = new MainWindow({m_prompts, m_settings.store(), m_clock});
+    auto *another = new MainWindow({m_prompts, m_settings.store(), m_clock, m_keyFile, m_sounder});
     another->setAttribute(Qt::WA_DeleteOnClose);
     if (m_workshop->isOpen())
         another->openLogbook(QString::fromStdString(m_workshop->book().path()));

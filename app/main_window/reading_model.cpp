@@ -40,7 +40,7 @@ QString markOf(const tolerance::Verdict &verdict)
 ReadingModel::ReadingModel(QObject *parent) : QAbstractTableModel(parent) {}
 
 void ReadingModel::show(const instrument::Instrument *instrument, const PassInView *pass,
-                        const wording::NumberForm &form)
+                        const std::optional<tolerance::ToleranceSet> &set, const wording::NumberForm &form)
 {
     beginResetModel();
     const bool any = instrument && pass && !pass->values.empty();
@@ -49,6 +49,8 @@ void ReadingModel::show(const instrument::Instrument *instrument, const PassInVi
     m_rows = any ? m_compass.count() : 0;
     m_quantities = any ? pass->values.quantities() : std::vector<catalogue::Quantity>{};
     m_judgement = any ? pass->judgement : tolerance::Judgement{};
+    m_apart = any ? tolerance::takesApart(pass->readings, pass->pass.gauge, set ? &*set : nullptr)
+                  : tolerance::PairsApart{};
     endResetModel();
 }
 
@@ -81,6 +83,20 @@ const tolerance::Verdict *ReadingModel::verdictAt(const QModelIndex &index) cons
     return index.isValid() ? m_judgement.find(quantityAt(index.column()), noteAt(index.row())) : nullptr;
 }
 
+const tolerance::TakesApart *ReadingModel::apartAt(const QModelIndex &index) const
+{
+    const auto found = m_apart.find({quantityAt(index.column()), noteAt(index.row())});
+    return found == m_apart.end() ? nullptr : &found->second;
+}
+
+QString ReadingModel::apartText(const QModelIndex &index) const
+{
+    const tolerance::TakesApart *apart = apartAt(index);
+    return apart ? tr("\nIts takes differ by %1, more than the gauge's uncertainty of %2.")
+                       .arg(wording::amountText(apart->spread, m_form), wording::amountText(apart->uncertainty, m_form))
+                 : QString();
+}
+
 QVariant ReadingModel::data(const QModelIndex &index, int role) const
 {
     const tolerance::Verdict *verdict = verdictAt(index);
@@ -88,10 +104,10 @@ QVariant ReadingModel::data(const QModelIndex &index, int role) const
         return {};
     switch (role) {
     case Qt::DisplayRole:
-        return verdict->value ? markOf(*verdict) + wording::bareText(*verdict->value, m_form) : QStringLiteral("–");
+        return verdict->value ? (apartAt(index) ? "↕ " : "") + markOf(*verdict) + wording::bareText(*verdict->value, m_form) : QStringLiteral("–");
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole:
-        return wording::keyStory(*verdict, m_form);
+        return wording::keyStory(*verdict, m_form) + apartText(index);
     case Qt::ForegroundRole:
         return inkOf(*verdict);
     case Qt::TextAlignmentRole:

@@ -74,7 +74,7 @@ void ReadingsView::setForm(const wording::NumberForm &form)
 
 void ReadingsView::fill()
 {
-    m_readings->show(m_workshop.instrument(), m_workshop.pass(), m_form);
+    m_readings->show(m_workshop.instrument(), m_workshop.pass(), m_workshop.set(), m_form);
     m_summary->show(m_workshop.summaries(), m_form);
     const bool empty = m_readings->rowCount() == 0;
     m_empty->setVisible(empty);

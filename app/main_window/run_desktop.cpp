@@ -23,7 +23,8 @@ int runDesktop(QApplication &application, const std::optional<QString> &logbook,
     wording::applyTheme(application, themeFor(Settings(settings).theme()));
     QApplication::setWindowIcon(QIcon(":/icons/hammerline.svg"));
     prompts::DialogPrompts prompts;
-    auto *window = new MainWindow({prompts, settings, now, keyFile});
+    const auto sounder = sounding::makeSounder();
+    auto *window = new MainWindow({prompts, settings, now, keyFile, sounder.get()});
     window->setAttribute(Qt::WA_DeleteOnClose);
     window->show();
     if (logbook)

@@ -43,6 +43,12 @@ void paintMark(QPainter &painter, QPointF at, double size, double height)
     painter.drawPolygon(mark.translated(at));
 }
 
+QString apartText(const tolerance::TakesApart &apart, const wording::NumberForm &form)
+{
+    return VerdictBoard::tr("◆ The takes differ by %1, more than the gauge's uncertainty of %2. Look once more.")
+        .arg(wording::amountText(apart.spread, form), wording::amountText(apart.uncertainty, form));
+}
+
 } // namespace
 
 GaugePicture::GaugePicture(QWidget *parent) : QWidget(parent)
@@ -94,8 +100,13 @@ VerdictBoard::VerdictBoard(QWidget *parent)
       m_note(new BigText(wording::TextSize::ReadOut)),
       m_value(new BigText(wording::TextSize::ReadOut)),
       m_change(new BigText(wording::TextSize::ReadOut)),
-      m_sentence(new BigText(wording::TextSize::Large))
+      m_sentence(new BigText(wording::TextSize::Large)),
+      m_remark(new QLabel)
 {
+    m_remark->setObjectName("lastRemark");
+    m_remark->setFont(wording::font(wording::TextSize::Heading));
+    m_remark->setWordWrap(true);
+    m_remark->hide();
     m_note->setObjectName("lastNote");
     m_value->setObjectName("lastValue");
     m_change->setObjectName("lastDeviation");
@@ -113,6 +124,7 @@ VerdictBoard::VerdictBoard(QWidget *parent)
     column->setSpacing(wording::gridStep);
     column->addLayout(row);
     column->addWidget(m_sentence);
+    column->addWidget(m_remark);
 }
 
 void VerdictBoard::tell(const Entered &entered, int takes, const wording::NumberForm &form)
@@ -130,7 +142,10 @@ void VerdictBoard::tell(const Entered &entered, int takes, const wording::Number
     if (takes > 1)
         sentence = tr("mean of %n takes: ", nullptr, takes) + sentence;
     m_sentence->setText(sentence);
-    setAccessibleName(m_note->text() + ' ' + m_value->text() + ": " + sentence);
+    const QString remark = entered.takesApart ? apartText(*entered.takesApart, form) : QString();
+    m_remark->setText(remark);
+    m_remark->setVisible(!remark.isEmpty());
+    setAccessibleName(m_note->text() + ' ' + m_value->text() + ": " + sentence + ' ' + remark);
 }
 
 void VerdictBoard::say(const QString &sentence)
@@ -139,6 +154,7 @@ void VerdictBoard::say(const QString &sentence)
     for (BigText *part : {m_note, m_value, m_change})
         part->setText({});
     m_sentence->setText(sentence);
+    m_remark->hide();
     setAccessibleName(sentence);
 }
 

@@ -6,6 +6,7 @@
 #include "bench/entry_session.h"
 #include "wording/number_form.h"
 
+#include <QLabel>
 #include <QWidget>
 
 namespace hammerline::bench {
@@ -29,7 +30,7 @@ class VerdictBoard : public QWidget {
     Q_OBJECT
 public:
     explicit VerdictBoard(QWidget *parent = nullptr);
-    /// Note, value and verdict of what was entered, corrected or kept.
+    /// Note, value and verdict of what was entered, corrected or kept, and whether its takes differ too much.
     void tell(const Entered &entered, int takes, const wording::NumberForm &form);
     /// A sentence alone: nothing entered yet, undone, withdrawn.
     void say(const QString &sentence);
@@ -40,6 +41,7 @@ private:
     BigText *m_value;
     BigText *m_change;
     BigText *m_sentence;
+    QLabel *m_remark; ///< about the takes; most readings have none
 };
 
 } // namespace hammerline::bench

@@ -4,6 +4,7 @@
 #include "bench/big_text.h"
 #include "main_window/main_window.h"
 #include "prompts/queued_prompts.h"
+#include "support/recording_sounder.h"
 #include "support/workshop_on_disk.h"
 
 #include <QAction>
@@ -20,7 +21,8 @@ protected:
 
     [[nodiscard]] Surroundings surroundings()
     {
-        return {prompts, settings, [this] { return shop.stamp().at; }, folder.filePath("keys/key.p12").toStdString()};
+        return {prompts, settings, [this] { return shop.stamp().at; }, folder.filePath("keys/key.p12").toStdString(),
+                &sounder};
     }
     [[nodiscard]] std::unique_ptr<MainWindow> openWindow()
     {
@@ -52,6 +54,7 @@ protected:
     QTemporaryDir folder;
     QSettings settings;
     prompts::QueuedPrompts prompts;
+    support::RecordingSounder sounder;
     support::WorkshopOnDisk shop;
 };
 

@@ -1,0 +1,39 @@
+#pragma once
+// What stands beside the bench and is chosen once: what is heard. Puts its own actions into the menu it is given, keeps
+// what is chosen in the settings, and tells the bench.
+
+#include "bench/bench.h"
+#include "prompts/prompts.h"
+#include "sounding/sounding.h"
+
+#include <QMenu>
+#include <QSettings>
+
+namespace hammerline::main_window {
+
+/// All of it outlives the tools.
+struct ToolPlace {
+    QWidget *window;
+    QMenu *menu;
+    bench::BenchView *bench;
+    prompts::Prompts &prompts;
+    QSettings &settings;
+    sounding::Sounder *sounder; ///< null: silence
+};
+
+class BenchTools : public QObject {
+    Q_OBJECT
+public:
+    explicit BenchTools(const ToolPlace &place);
+
+private:
+    QAction *addSwitch(const QString &text, const char *name, bool on);
+    void listen();
+    void tellWhatIsMissing(bool tones);
+
+    ToolPlace m_place;
+    QAction *m_tones;
+    QAction *m_speech;
+};
+
+} // namespace hammerline::main_window
