@@ -46,6 +46,7 @@ const QHash<QString, const char *> &sentences()
         {"fault-marked", QT_TRANSLATE_NOOP("wording", "fault on %1")},
         {"fault-cleared", QT_TRANSLATE_NOOP("wording", "clearing the fault on %1")},
         {"plan-kept", QT_TRANSLATE_NOOP("wording", "keeping the plan")},
+        {"setup-chosen", QT_TRANSLATE_NOOP("wording", "the action's setup")},
         {"work-logged", QT_TRANSLATE_NOOP("wording", "work on %1")},
         {"work-taken-back", QT_TRANSLATE_NOOP("wording", "taking back work on %1")},
         {"route-chosen", QT_TRANSLATE_NOOP("wording", "the way through the pass")},

@@ -57,6 +57,7 @@ struct RailMove {
     units::Amount bass{};   ///< at the first note of its range
     units::Amount treble{}; ///< at the last; the same for a uniform rail
     double minutes = 0;
+    std::optional<keyboard::NoteRange> notes{}; ///< as the setup has it; absent: the instrument's
 };
 
 struct Move {

@@ -14,8 +14,8 @@
 // belongs to one thread at a time.
 //
 // Names of deeds: logbook-created, instrument-added, instrument-changed, pass-begun, pass-changed, pass-imported,
-// reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, route-chosen, slip-confirmed, undone,
-// redone. More may come; show an unknown one as it is.
+// reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, route-chosen, slip-confirmed,
+// plan-kept, work-logged, work-taken-back, setup-chosen, undone, redone. More may come; show an unknown one as it is.
 //
 // Whether another program has edited the file is told by verify_history.h.
 
@@ -76,7 +76,8 @@ struct PassTolerance {
     bool operator==(const PassTolerance &) const = default;
 };
 
-/// A piece of planned work that was ticked off: which one, how long it took as planned, by whom and when.
+/// A piece of planned work that was ticked off: which one, how long it took by the clock (0: nobody timed it), by whom
+/// and when.
 struct WorkDone {
     std::string item{}; ///< names the move (action/work_item.h): "let_off 40 by -0.6 mm"
     std::chrono::seconds took{};
@@ -98,6 +99,13 @@ struct ConfirmedSlip {
     units::Amount value{};
     std::string suspicion{}; ///< a free id
     bool operator==(const ConfirmedSlip &) const = default;
+};
+
+/// How an instrument's action is set up for planning and what its plans aim at: free texts to the logbook.
+struct ActionSetup {
+    std::string setup{}; ///< never empty
+    std::string aim{};
+    bool operator==(const ActionSetup &) const = default;
 };
 
 enum class Access { ReadWrite, ReadOnly };
@@ -129,6 +137,11 @@ public:
     /// A newer version of the same id. A fault where faultsOf finds one or the id is not there.
     [[nodiscard]] outcome::Outcome<bool> changeInstrument(const instrument::Instrument &changed, const Stamp &stamp,
                                                           const std::string &reason);
+
+    /// What the next plan of the instrument starts from, whichever its pass; absent: none chosen yet.
+    [[nodiscard]] std::optional<ActionSetup> actionSetup(instrument::InstrumentId instrument) const;
+    /// The instrument must be there.
+    void chooseActionSetup(instrument::InstrumentId instrument, const ActionSetup &chosen, const Stamp &stamp);
 
     // Passes ----------------------------------------------------------------------------------------------------
     /// Oldest first (by `began`, then id).

@@ -1,7 +1,9 @@
+#include "logbook/inside/broken.h"
 #include "logbook/inside/store.h"
 
 namespace hammerline::logbook {
 
+using inside::actionSetupTable;
 using inside::keptPlanTable;
 using inside::workDoneTable;
 
@@ -56,6 +58,22 @@ bool Logbook::takeBackWork(readings::PassId pass, const std::string &item, const
     static_cast<void>(writer.commit(
         {.stamp = stamp, .name = "work-taken-back", .subject = item, .instrument = instrument, .pass = pass}));
     return true;
+}
+
+std::optional<ActionSetup> Logbook::actionSetup(instrument::InstrumentId instrument) const
+{
+    const inside::Use query = m_inside->database.use(actionSetupTable().standingSql());
+    query->bind(1, instrument);
+    return query->step() ? std::optional(ActionSetup{query->text(2), query->text(3)}) : std::nullopt;
+}
+
+void Logbook::chooseActionSetup(instrument::InstrumentId instrument, const ActionSetup &chosen, const Stamp &stamp)
+{
+    auto writer = m_inside->writer();
+    if (!m_inside->findInstrument(instrument))
+        inside::throwRefused(path(), "there is no instrument " + std::to_string(instrument));
+    writer.add(actionSetupTable(), {instrument}, {chosen.setup, chosen.aim});
+    static_cast<void>(writer.commit({.stamp = stamp, .name = "setup-chosen", .instrument = instrument}));
 }
 
 } // namespace hammerline::logbook

@@ -82,7 +82,8 @@ std::vector<RailMove> railMoves(const Solved &solved)
                          .quantity = rail.quantity,
                          .bass = steps(position.bass),
                          .treble = steps(position.treble),
-                         .minutes = rail.minutes});
+                         .minutes = rail.minutes,
+                         .notes = rail.notes});
     }
     return moves;
 }

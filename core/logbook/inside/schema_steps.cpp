@@ -109,7 +109,8 @@ CREATE TABLE confirmed_slip(
 ) STRICT, WITHOUT ROWID;
 )sql";
 
-// What the lead's desk writes: a pass signed and reopened, items accepted or sent back, samples drawn.
+// What the lead's desk writes: a pass signed and reopened, items accepted or sent back, samples drawn. And how an
+// instrument's action is set up for planning.
 constexpr std::string_view step2 = R"sql(
 CREATE TABLE pass_standing(
   pass INTEGER NOT NULL,
@@ -145,6 +146,14 @@ CREATE TABLE spot_check(
   checked INTEGER, seed INTEGER, size INTEGER, notes TEXT, quantities TEXT,
   deed INTEGER NOT NULL REFERENCES history(deed),
   PRIMARY KEY(pass, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE action_setup(
+  instrument INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  setup TEXT, aim TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(instrument, version)
 ) STRICT, WITHOUT ROWID;
 )sql";
 

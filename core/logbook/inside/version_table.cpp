@@ -193,13 +193,20 @@ const VersionTable &spotCheckTable()
     return table;
 }
 
+const VersionTable &actionSetupTable()
+{
+    static const VersionTable table("action_setup", Scope::Instrument, {"instrument"}, {"setup", "aim"});
+    return table;
+}
+
 std::span<const VersionTable *const> versionTables()
 {
     static const VersionTable *const tables[] = {
         &instrumentTable(),    &passTable(),       &readingTable(),  &faultMarkTable(),
         &passToleranceTable(), &keptPlanTable(),   &workDoneTable(), &passRouteTable(),
         &confirmedSlipTable(), // here ends step 1
-        &passStandingTable(),  &concessionTable(), &sentBackTable(), &spotCheckTable()};
+        &passStandingTable(),  &concessionTable(), &sentBackTable(), &spotCheckTable(),
+        &actionSetupTable()};
     return tables;
 }
 

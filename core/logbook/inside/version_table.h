@@ -92,6 +92,7 @@ struct Row {
 [[nodiscard]] const VersionTable &concessionTable();   ///< value absent: accepted as missing
 [[nodiscard]] const VersionTable &sentBackTable();     ///< value absent: sent back as missing
 [[nodiscard]] const VersionTable &spotCheckTable();    ///< which pass it checks and how its sample was drawn
+[[nodiscard]] const VersionTable &actionSetupTable();
 
 /// All of them. The order is part of the digests: a new one goes to the end.
 [[nodiscard]] std::span<const VersionTable *const> versionTables();

@@ -1,5 +1,7 @@
 #include "core/logbook/logbook_fixture.h"
 
+#include "logbook/verify_history.h"
+
 #include <gmock/gmock.h>
 
 namespace hammerline::logbook {
@@ -41,6 +43,22 @@ TEST_F(LogbookTest, WorkThatIsTakenBackStaysInTheHistory)
     EXPECT_EQ(logbook.deed(logbook.newestDeed())->name, "work-taken-back");
     EXPECT_TRUE(logbook.logWork(1, "let_off 40", seconds(30), ben));
     EXPECT_EQ(logbook.workDone(1).front().person, ben.person);
+}
+
+TEST_F(LogbookTest, TheSetupOfAnActionIsTheInstrumentsAndAnotherOneFollowsIt)
+{
+    {
+        Logbook logbook = withPass();
+        EXPECT_FALSE(logbook.actionSetup(1).has_value());
+        logbook.chooseActionSetup(1, {"first setup", "in"}, ada);
+        logbook.chooseActionSetup(1, {"measured setup", "target"}, ben);
+    }
+    Logbook logbook = Logbook::open(file());
+    EXPECT_EQ(logbook.actionSetup(1), (ActionSetup{"measured setup", "target"}));
+    logbook.undo(logbook.undoableOfInstrument(1).value(), ada);
+    EXPECT_EQ(logbook.actionSetup(1), (ActionSetup{"first setup", "in"}));
+    EXPECT_TRUE(verifyHistory(file()).whole());
+    EXPECT_THROW(logbook.chooseActionSetup(7, {"setup", "in"}, ada), outcome::BrokenWorld);
 }
 
 } // namespace

@@ -36,6 +36,7 @@ protected:
         logbook.logWork(1, "let_off 40", std::chrono::seconds(30), ada);
         logbook.chooseRoute(1, {"chromatic", ""}, ada);
         logbook.confirmSlip(1, {letOff(40), units::Length::millimetres(3), "ten-times-off"}, ada);
+        logbook.chooseActionSetup(1, {"{}", "in"}, ada);
         logbook.withdraw(1, letOff(40), ben, "");
     }
 
@@ -85,9 +86,9 @@ TEST_F(VerifyHistoryTest, AnUntouchedLogbookIsWhole)
 {
     const HistoryCheck check = verifyHistory(file());
     EXPECT_TRUE(check.whole()) << check.alterations[0].text();
-    EXPECT_EQ(check.deeds, 15);
-    EXPECT_EQ(check.rows, 19);
-    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(15));
+    EXPECT_EQ(check.deeds, 16);
+    EXPECT_EQ(check.rows, 20);
+    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(16));
 }
 
 TEST_F(VerifyHistoryTest, EveryColumnOfEveryRowOfEveryTableAlteredIsFound)
@@ -139,8 +140,8 @@ TEST_F(VerifyHistoryTest, ARowAddedToAnyTableIsFound)
 
 TEST_F(VerifyHistoryTest, TheEndCutOffIsFound)
 {
-    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 15; DELETE FROM history WHERE deed = 15"),
-                HasSubstr("deed 15, history: the end was removed"));
+    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 16; DELETE FROM history WHERE deed = 16"),
+                HasSubstr("deed 16, history: the end was removed"));
 }
 
 TEST_F(VerifyHistoryTest, AnAlteredReadingIsNamed)
