@@ -28,7 +28,7 @@ struct Surroundings {
 
 enum ExitStatus {
     Done = 0,
-    NotConforming = 1, ///< `check`: a pair is out or missing; `verify`: altered, or sealed by another key
+    NotConforming = 1, ///< `check`: a pair is out or missing; `verify`: altered, untrue, or by another key
     Refused = 2,       ///< the call or an input was refused; the reason is on `err`, nothing was written
 };
 

@@ -6,6 +6,7 @@
 #include "command_line/inside/plain_table.h"
 
 #include "exchange/exchange.h"
+#include "record_pdf/record_input.h"
 #include "record_pdf/record_pdf.h"
 #include "sale_record/sale_record.h"
 #include "seal/workshop_key.h"
@@ -53,26 +54,6 @@ outcome::Outcome<record_pdf::Paper> parsePaper(const std::optional<std::string> 
     return outcome::Fault{.problem = "--paper: \"" + *text + "\" is not known here; write a4 or letter"};
 }
 
-outcome::Outcome<sale_record::RecordInput>
-gather(const logbook::Logbook &book, const instrument::Instrument &instrument, const Surroundings &surroundings)
-{
-    auto set = chosenSet(instrument);
-    if (!set)
-        return set.faults();
-    if (!set.value())
-        return outcome::Fault{.file = book.path(),
-                              .problem =
-                                  "no tolerance set is chosen for \"" + instrument.name + "\"; choose one first"};
-    sale_record::RecordInput input{.instrument = instrument,
-                                   .set = *std::move(set).value(),
-                                   .issued = surroundings.now(),
-                                   .issuedBy = surroundings.person,
-                                   .programVersion = surroundings.programVersion};
-    for (const readings::Pass &pass : book.passes(instrument.id))
-        input.passes.emplace_back(pass, book.readings(pass.id));
-    return input;
-}
-
 class RecordCommand : public Command {
 public:
     std::string name() const override { return "record"; }
@@ -98,7 +79,8 @@ public:
         const auto instrument = findInstrument(book, m_instrument);
         if (!instrument)
             return instrument.faults();
-        const auto input = gather(book, instrument.value(), surroundings);
+        const auto input = record_pdf::recordInputOf(
+            book, instrument.value(), {surroundings.now(), surroundings.person, surroundings.programVersion});
         if (!input)
             return input.faults();
         const auto record = sale_record::assemble(input.value());

@@ -2,7 +2,9 @@
 // a record needs nothing but itself.
 
 #include "command_line/inside/all_commands.h"
+#include "command_line/inside/logbook_input.h"
 #include "command_line/inside/plain_table.h"
+#include "command_line/inside/record_verdict.h"
 
 #include "exchange/exchange.h"
 #include "logbook/verify_history.h"
@@ -16,6 +18,12 @@ namespace hammerline::command_line {
 namespace {
 
 constexpr std::size_t largestCertificate = 64 * 1024;
+
+/// The worse of both ends.
+Answer joined(const Answer &first, const Answer &second)
+{
+    return {.text = first.text + second.text, .status = first.status == Done ? second.status : first.status};
+}
 
 /// By what a logbook's file begins with; whatever else it is, is asked of the seal.
 bool isDatabase(const std::string &path)
@@ -46,40 +54,6 @@ outcome::Outcome<std::string> parseKey(const std::string &given)
     return seal::fingerprintOf(certificate.value());
 }
 
-std::string signerText(const seal::SealReport &report)
-{
-    return "Sealed by:   " + withoutControls(report.signer) +
-           "\nFingerprint: " + seal::groupedFingerprint(report.fingerprint) + '\n';
-}
-
-std::string unalteredText(const seal::SealReport &report, bool pinned)
-{
-    return "sealed and unaltered.\n" + signerText(report) +
-           (pinned ? "This is the key that was expected.\n"
-                   : "Compare the fingerprint with one that the workshop gave you; --key does it for you.\n");
-}
-
-outcome::Outcome<Answer> recordAnswer(const std::string &path, const std::optional<std::string> &expected)
-{
-    const auto bytes = exchange::readFile(path);
-    if (!bytes)
-        return bytes.faults();
-    const auto report =
-        seal::verifyRecord(bytes.value(), expected ? std::vector{*expected} : std::vector<std::string>());
-    const std::string head = withoutControls(path) + ": ";
-    switch (report.verdict) {
-    case seal::SealVerdict::Unaltered:
-        return Answer{.text = head + unalteredText(report, expected.has_value())};
-    case seal::SealVerdict::UnknownKey:
-        return Answer{.text = head + report.reason + ".\n" + signerText(report), .status = NotConforming};
-    case seal::SealVerdict::Altered:
-        return Answer{.text = head + "ALTERED: " + report.reason + ".\n", .status = NotConforming};
-    case seal::SealVerdict::NotOurs:
-        break;
-    }
-    return outcome::Fault{.file = path, .problem = report.reason + ", and no logbook"};
-}
-
 std::string editedText(const logbook::HistoryCheck &check)
 {
     const bool more = check.alterations.size() >= logbook::mostAlterations;
@@ -91,14 +65,61 @@ std::string editedText(const logbook::HistoryCheck &check)
     return text;
 }
 
+std::string wholeText(const logbook::HistoryCheck &check)
+{
+    const std::string newest = check.newestDigest.empty() ? "" : "Newest digest: " + check.newestDigest + '\n';
+    return "the history is whole.\nDeeds: " + std::to_string(check.deeds) + '\n' + newest;
+}
+
 Answer logbookAnswer(const std::string &path)
 {
     const auto check = logbook::verifyHistory(path);
     const std::string head = withoutControls(path) + ": ";
     if (!check.whole())
         return {.text = head + editedText(check), .status = NotConforming};
-    const std::string newest = check.newestDigest.empty() ? "" : "Newest digest: " + check.newestDigest + '\n';
-    return {.text = head + "the history is whole.\nDeeds: " + std::to_string(check.deeds) + '\n' + newest};
+    return {.text = head + wholeText(check)};
+}
+
+std::string recordName(const exchange::RecordCheck &record)
+{
+    return "revision " + std::to_string(record.revision) + " of " + readings::rfc3339(record.issued);
+}
+
+/// Does the logbook still hold the entry that the record was made at?
+outcome::Outcome<Answer> pinAnswer(const std::string &path, const exchange::RecordCheck &record)
+{
+    const auto &pin = record.history;
+    if (pin.deed == 0)
+        return outcome::Fault{.problem =
+                                  "the record carries no digest of a logbook's history to hold against this one"};
+    const std::string digest = openToRead(path).digest(pin.deed);
+    const std::string entry = "entry " + std::to_string(pin.deed);
+    if (digest == pin.digest)
+        return Answer{.text = "The history holds " + entry + " as the record (" + recordName(record) + ") has it.\n"};
+    const std::string what = digest.empty() ? "the history holds no " + entry : entry + " has another digest";
+    return Answer{.text = "REWRITTEN: " + what + ", unlike the record (" + recordName(record) +
+                          "). The history was written anew or cut off, or the record is from another "
+                          "logbook.\n",
+                  .status = NotConforming};
+}
+
+/// A logbook, and a record that once left it.
+outcome::Outcome<Answer> pairAnswer(const std::string &logbook, const std::string &record,
+                                    const std::optional<std::string> &expected)
+{
+    if (isDatabase(record))
+        return outcome::Fault{.file = record, .problem = "--record: a record (PDF) must be named here"};
+    const auto judged = judgeRecord(record, expected);
+    if (!judged)
+        return judged.faults();
+    Answer answer = logbookAnswer(logbook);
+    if (answer.status == Done && judged.value().check) {
+        const auto pin = pinAnswer(logbook, *judged.value().check);
+        if (!pin)
+            return pin.faults();
+        answer = joined(answer, pin.value());
+    }
+    return joined(answer, judged.value().answer);
 }
 
 class VerifyCommand : public Command {
@@ -109,24 +130,36 @@ public:
     void declare(Options &options) override
     {
         options.positional("FILE", "A record (PDF) or a logbook", m_file);
+        options.value("record", "FILE.pdf", "A record that a logbook's history must still hold the digest of",
+                      m_record);
         options.value("key", "FINGERPRINT|CERTIFICATE", "The key that a record must be sealed by", m_key);
     }
 
     outcome::Outcome<Answer> answer(const Surroundings &) override
     {
-        if (isDatabase(m_file)) {
-            if (m_key)
-                return outcome::Fault{.problem = "--key goes with a record; a logbook is sealed by nobody"};
-            return logbookAnswer(m_file);
+        const bool logbook = isDatabase(m_file);
+        if (logbook && !m_record)
+            return m_key ? outcome::Outcome<Answer>(
+                               outcome::Fault{.problem = "--key goes with a record; a logbook is sealed by nobody"})
+                         : logbookAnswer(m_file);
+        if (!logbook && m_record)
+            return outcome::Fault{.file = m_file, .problem = "is no logbook; --record is held against one"};
+        std::optional<std::string> expected;
+        if (m_key) {
+            const auto parsed = parseKey(*m_key);
+            if (!parsed)
+                return parsed.faults();
+            expected = parsed.value();
         }
-        if (!m_key)
-            return recordAnswer(m_file, std::nullopt);
-        const auto expected = parseKey(*m_key);
-        return expected ? recordAnswer(m_file, expected.value()) : expected.faults();
+        if (logbook)
+            return pairAnswer(m_file, *m_record, expected);
+        const auto judged = judgeRecord(m_file, expected);
+        return judged ? outcome::Outcome<Answer>(judged.value().answer) : judged.faults();
     }
 
 private:
     std::string m_file;
+    std::optional<std::string> m_record;
     std::optional<std::string> m_key;
 };
 

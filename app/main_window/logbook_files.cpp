@@ -1,6 +1,7 @@
 #include "main_window/logbook_files.h"
 
 #include "exchange/exchange.h"
+#include "record_pdf/record_input.h"
 #include "record_pdf/record_pdf.h"
 #include "seal/workshop_key.h"
 
@@ -28,19 +29,11 @@ outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
                                                    const instrument::Instrument &instrument,
                                                    const logbook::Stamp &stamp)
 {
-    const auto set = setOf(instrument);
-    if (!set)
-        return outcome::Fault{.problem = "no tolerance set is chosen for " + instrument.name +
-                                         "; the record needs one to judge by"};
-    sale_record::RecordInput input;
-    input.instrument = instrument;
-    input.set = *set;
-    input.issued = stamp.at;
-    input.issuedBy = stamp.person;
-    input.programVersion = QCoreApplication::applicationVersion().toStdString();
-    for (const readings::Pass &pass : book.passes(instrument.id))
-        input.passes.emplace_back(pass, book.readings(pass.id));
-    return sale_record::assemble(input);
+    const auto input = record_pdf::recordInputOf(
+        book, instrument, {stamp.at, stamp.person, QCoreApplication::applicationVersion().toStdString()});
+    if (!input)
+        return input.faults();
+    return sale_record::assemble(input.value());
 }
 
 outcome::Outcome<bool> writeRecord(const sale_record::SaleRecord &record, const std::string &path,

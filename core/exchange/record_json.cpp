@@ -132,6 +132,53 @@ OrderedJson partTree(const sale_record::PassPart &part)
     return json;
 }
 
+OrderedJson historyTree(const sale_record::HistoryPin &history)
+{
+    OrderedJson json;
+    json["deed"] = history.deed;
+    json["digest"] = history.digest;
+    return json;
+}
+
+OrderedJson replacedTree(const sale_record::Replaced &replaced)
+{
+    OrderedJson json;
+    json["revision"] = replaced.revision;
+    json["issued"] = readings::rfc3339(replaced.issued);
+    json["sha256"] = replaced.fileDigest;
+    return json;
+}
+
+OrderedJson concessionsTree(const std::vector<sale_record::Concession> &concessions)
+{
+    OrderedJson list = OrderedJson::array();
+    for (const auto &concession : concessions) {
+        OrderedJson json;
+        json["note"] = concession.note.number();
+        json["quantity"] = catalogue::idOf(concession.quantity);
+        putAmount(json, "value", concession.value);
+        json["reason"] = concession.reason;
+        putText(json, "person", concession.person);
+        json["at"] = readings::rfc3339(concession.at);
+        list.push_back(json);
+    }
+    return list;
+}
+
+OrderedJson signaturesTree(const std::vector<sale_record::Signature> &signatures)
+{
+    OrderedJson list = OrderedJson::array();
+    for (const auto &signature : signatures) {
+        OrderedJson json;
+        json["person"] = signature.person;
+        json["at"] = readings::rfc3339(signature.at);
+        json["revision"] = signature.revision;
+        putText(json, "reason", signature.reason);
+        list.push_back(json);
+    }
+    return list;
+}
+
 std::string_view idOf(sale_record::Caution caution)
 {
     using sale_record::Caution;
@@ -152,14 +199,24 @@ std::string_view idOf(sale_record::Caution caution)
     return "";
 }
 
+void putHead(OrderedJson &json, const sale_record::SaleRecord &record)
+{
+    json["issued"] = readings::rfc3339(record.issued);
+    putText(json, "issued_by", record.issuedBy);
+    putText(json, "program_version", record.programVersion);
+    json["revision"] = record.revision();
+    if (record.replaces)
+        json["replaces"] = replacedTree(*record.replaces);
+    if (record.history.deed != 0)
+        json["history"] = historyTree(record.history);
+}
+
 } // namespace
 
 std::string recordJson(const sale_record::SaleRecord &record)
 {
     OrderedJson json = documentHead("hammerline-record", 1);
-    json["issued"] = readings::rfc3339(record.issued);
-    putText(json, "issued_by", record.issuedBy);
-    putText(json, "program_version", record.programVersion);
+    putHead(json, record);
     json["instrument"] = instrumentTree(record.instrument);
     json["tolerances"] = toleranceSetTree(record.set);
     json["judged_pairs"] = record.judgedPairs();
@@ -170,6 +227,8 @@ std::string recordJson(const sale_record::SaleRecord &record)
     if (!record.change.empty())
         json["change"] = comparisonsTree(record.change);
     json["exceptions"] = verdictsTree(record.exceptions);
+    putList(json, "concessions", concessionsTree(record.concessions));
+    putList(json, "signatures", signaturesTree(record.signatures));
     json["not_measured"] = OrderedJson::array();
     for (const auto quantity : record.notMeasured())
         json["not_measured"].push_back(catalogue::idOf(quantity));

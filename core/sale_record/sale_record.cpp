@@ -113,6 +113,14 @@ SaleRecord headOf(const RecordInput &input)
     record.issuedBy = input.issuedBy;
     record.programVersion = input.programVersion;
     record.cautions = cautionsFor(input.instrument);
+    record.history = input.history;
+    record.concessions = input.concessions;
+    std::ranges::stable_sort(record.concessions, {}, [](const Concession &concession) {
+        return std::pair(concession.quantity, concession.note);
+    });
+    record.signatures = input.signatures;
+    std::ranges::stable_sort(record.signatures, {}, &Signature::at);
+    record.replaces = input.replaces;
     return record;
 }
 

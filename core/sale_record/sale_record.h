@@ -11,12 +11,49 @@
 #include "sale_record/cautions.h"
 #include "tolerance/judge.h"
 
+#include <cstdint>
 #include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace hammerline::sale_record {
+
+/// Where the history of the logbook stood when the record was made. Carried out of the house by the record, it shows a
+/// history that was written anew with all its digests.
+struct HistoryPin {
+    std::int64_t deed = 0; ///< number of the newest entry; 0: the record comes from no logbook
+    std::string digest{};  ///< the one that chains that entry to all before it, 64 hex digits
+    bool operator==(const HistoryPin &) const = default;
+};
+
+/// A pair that is not as promised and was accepted as it is.
+struct Concession {
+    catalogue::Quantity quantity{};
+    keyboard::Note note{};
+    std::optional<units::Amount> value{}; ///< what was accepted; absent: that it was not read
+    std::string reason{};
+    std::string person{};
+    readings::Instant at{};
+    bool operator==(const Concession &) const = default;
+};
+
+/// Somebody who stands for the readings as left.
+struct Signature {
+    std::string person{};
+    readings::Instant at{};
+    int revision = 1;     ///< of the pass that was signed
+    std::string reason{}; ///< why there is a later revision; empty for the first
+    bool operator==(const Signature &) const = default;
+};
+
+/// The record that this one takes the place of.
+struct Replaced {
+    int revision = 1;
+    readings::Instant issued{};
+    std::string fileDigest{}; ///< SHA-256 of the whole file, 64 hex digits
+    bool operator==(const Replaced &) const = default;
+};
 
 /// One pass with everything the record says of it.
 struct PassPart {
@@ -50,7 +87,13 @@ struct SaleRecord {
     /// after the others; equals by quantity, then note.
     std::vector<tolerance::Verdict> exceptions{};
     std::vector<Caution> cautions{};
+    HistoryPin history{};
+    std::vector<Concession> concessions{}; ///< by quantity in the order of the catalogue, then note
+    std::vector<Signature> signatures{};   ///< oldest first
+    std::optional<Replaced> replaces{};
 
+    /// 1 for a record that replaces none, else one more than the one it replaces.
+    [[nodiscard]] int revision() const { return replaces ? replaces->revision + 1 : 1; }
     /// Judged pairs as left: how many there are (missing ones too), and how many are inside (in or marginal).
     [[nodiscard]] int judgedPairs() const;
     [[nodiscard]] int pairsInside() const;
@@ -69,6 +112,10 @@ struct RecordInput {
     readings::Instant issued{};
     std::string issuedBy{};
     std::string programVersion{};
+    HistoryPin history{};
+    std::vector<Concession> concessions{}; ///< those of the newest state; any order
+    std::vector<Signature> signatures{};   ///< any order
+    std::optional<Replaced> replaces{};
 };
 
 /// Judged pairs of one pass, and those of them that are inside (in or marginal).

@@ -1,7 +1,7 @@
 // How, by whom, with what and in what climate it was measured; what was not measured; the cautions.
 
-#include "record_pdf/inside/pages.h"
 #include "paper/table.h"
+#include "record_pdf/inside/pages.h"
 
 #include "wording/wording.h"
 
@@ -149,6 +149,21 @@ void setNotMeasured(Sheet &sheet, const Context &context)
                    "soundboard, pin block, case or value."));
 }
 
+/// The last lines of the last page: what shows a history that was written anew.
+void setHistory(Sheet &sheet, const Context &context)
+{
+    const auto &history = context.record.history;
+    if (history.deed == 0)
+        return;
+    sheet.skip(6);
+    sheet.paragraph(Record::tr("The logbook that this record was made from stood at entry %1 of its history, whose "
+                               "digest (SHA-256) is\n%2\nWhoever keeps the logbook can be asked to show that it "
+                               "still holds this entry.")
+                        .arg(history.deed)
+                        .arg(fromCore(seal::groupedFingerprint(history.digest))),
+                    smallText);
+}
+
 } // namespace
 
 void setMethod(Sheet &sheet, const Context &context)
@@ -178,6 +193,7 @@ void setCautions(Sheet &sheet, const Context &context)
             "These are the usual cautions of the trade and no legal advice. The law of your country, local rules and "
             "licensed practice come before them."),
         quietText);
+    setHistory(sheet, context);
 }
 
 } // namespace hammerline::record_pdf

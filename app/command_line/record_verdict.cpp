@@ -1,0 +1,83 @@
+#include "command_line/inside/record_verdict.h"
+
+#include "command_line/inside/plain_table.h"
+
+#include "exchange/exchange.h"
+#include "seal/seal.h"
+
+#include <algorithm>
+
+namespace hammerline::command_line {
+namespace {
+
+std::string signerText(const seal::SealReport &report)
+{
+    return "Sealed by:   " + withoutControls(report.signer) +
+           "\nFingerprint: " + seal::groupedFingerprint(report.fingerprint) + '\n';
+}
+
+std::string unalteredText(const seal::SealReport &report, bool pinned)
+{
+    return "sealed and unaltered.\n" + signerText(report) +
+           (pinned ? "This is the key that was expected.\n"
+                   : "Compare the fingerprint with one that the workshop gave you; --key does it for you.\n");
+}
+
+std::optional<std::string_view> fileOf(const seal::SealReport &report, std::string_view name)
+{
+    const auto found = std::ranges::find(report.files, name, &seal::EmbeddedFile::name);
+    return found == report.files.end() ? std::nullopt : std::optional<std::string_view>(found->content);
+}
+
+std::string disagreementText(const exchange::RecordCheck &check)
+{
+    if (check.disagreements.empty())
+        return "Judged anew: all " + std::to_string(check.verdicts) + " verdicts follow from the readings inside.\n";
+    const bool more = check.disagreements.size() >= exchange::mostDisagreements;
+    std::string text = "The verdicts DO NOT FOLLOW from the readings inside, in " +
+                       std::string(more ? "at least " : "") + std::to_string(check.disagreements.size()) +
+                       (check.disagreements.size() == 1 ? " place" : " places") + ":\n";
+    for (const std::string &line : check.disagreements)
+        text += withoutControls(line) + '\n';
+    return text;
+}
+
+RecordVerdict unaltered(const seal::SealReport &report, const std::string &head, bool pinned)
+{
+    const std::string text = head + unalteredText(report, pinned);
+    auto check = exchange::checkRecord({.recordJson = fileOf(report, "record.json").value_or(std::string_view()),
+                                        .readingsCsv = fileOf(report, "readings.csv"),
+                                        .asFoundCsv = fileOf(report, "readings-as-found.csv")});
+    if (!check)
+        return {
+            Answer{.text = text + "The data inside CANNOT BE READ: " + withoutControls(check.fault().text()) + ".\n",
+                   .status = NotConforming}};
+    const auto status = check.value().disagreements.empty() ? Done : NotConforming;
+    return {Answer{.text = text + disagreementText(check.value()), .status = status}, std::move(check).value()};
+}
+
+} // namespace
+
+outcome::Outcome<RecordVerdict> judgeRecord(const std::string &path, const std::optional<std::string> &expected)
+{
+    const auto bytes = exchange::readFile(path);
+    if (!bytes)
+        return bytes.faults();
+    const auto report =
+        seal::verifyRecord(bytes.value(), expected ? std::vector{*expected} : std::vector<std::string>());
+    const std::string head = withoutControls(path) + ": ";
+    switch (report.verdict) {
+    case seal::SealVerdict::Unaltered:
+        return unaltered(report, head, expected.has_value());
+    case seal::SealVerdict::UnknownKey:
+        return RecordVerdict{
+            Answer{.text = head + report.reason + ".\n" + signerText(report), .status = NotConforming}};
+    case seal::SealVerdict::Altered:
+        return RecordVerdict{Answer{.text = head + "ALTERED: " + report.reason + ".\n", .status = NotConforming}};
+    case seal::SealVerdict::NotOurs:
+        break;
+    }
+    return outcome::Fault{.file = path, .problem = report.reason + ", and no logbook"};
+}
+
+} // namespace hammerline::command_line

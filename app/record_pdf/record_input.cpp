@@ -1,0 +1,38 @@
+#include "record_pdf/record_input.h"
+
+#include "exchange/tolerance_json.h"
+
+namespace hammerline::record_pdf {
+
+namespace {
+
+outcome::Outcome<tolerance::ToleranceSet> setOf(const logbook::Logbook &book, const instrument::Instrument &instrument)
+{
+    if (instrument.toleranceText.empty())
+        return outcome::Fault{.file = book.path(),
+                              .problem =
+                                  "no tolerance set is chosen for \"" + instrument.name + "\"; choose one first"};
+    return exchange::readToleranceSet(instrument.toleranceText, "tolerance set of \"" + instrument.name + "\"");
+}
+
+} // namespace
+
+outcome::Outcome<sale_record::RecordInput> recordInputOf(const logbook::Logbook &book,
+                                                         const instrument::Instrument &instrument, const Issue &issue)
+{
+    const logbook::DeedId newest = book.newestDeed();
+    auto set = setOf(book, instrument);
+    if (!set)
+        return set.faults();
+    sale_record::RecordInput input{.instrument = instrument,
+                                   .set = std::move(set).value(),
+                                   .issued = issue.at,
+                                   .issuedBy = issue.by,
+                                   .programVersion = issue.programVersion,
+                                   .history = {newest, book.digest(newest)}};
+    for (const readings::Pass &pass : book.passes(instrument.id))
+        input.passes.emplace_back(pass, book.readings(pass.id));
+    return input;
+}
+
+} // namespace hammerline::record_pdf

@@ -1,0 +1,25 @@
+#pragma once
+// Everything that the record says, gathered from what the logbook holds of an instrument. One place for the command
+// and the desktop.
+
+#include "logbook/logbook.h"
+#include "outcome/outcome.h"
+#include "sale_record/sale_record.h"
+
+#include <string>
+
+namespace hammerline::record_pdf {
+
+/// When, by whom and with which program the record is made.
+struct Issue {
+    readings::Instant at{};
+    std::string by{};
+    std::string programVersion{};
+};
+
+/// A fault where no tolerance set is chosen for the instrument. The history's newest entry is read before all else, so
+/// that nothing in the record is older than it.
+[[nodiscard]] outcome::Outcome<sale_record::RecordInput>
+recordInputOf(const logbook::Logbook &book, const instrument::Instrument &instrument, const Issue &issue);
+
+} // namespace hammerline::record_pdf
