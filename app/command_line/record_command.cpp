@@ -8,6 +8,7 @@
 #include "exchange/exchange.h"
 #include "record_pdf/record_input.h"
 #include "record_pdf/record_pdf.h"
+#include "record_pdf/replaced_record.h"
 #include "sale_record/sale_record.h"
 #include "seal/workshop_key.h"
 
@@ -65,6 +66,7 @@ public:
         options.value("instrument", "ID", "Number of the instrument, see hammerline instruments", m_instrument);
         options.value("to", "FILE.pdf", "The file to write", m_to);
         options.value("paper", "a4|letter", "Size of the pages (a4)", m_paper);
+        options.value("replaces", "FILE.pdf", "The earlier record that this one takes the place of", m_replaces);
         options.value("key-file", "FILE.p12", "The workshop's key, made where it is missing (one for all its records)",
                       m_keyFile);
         options.flag("force", "Overwrite a file that is there", m_force);
@@ -83,9 +85,15 @@ public:
             book, instrument.value(), {surroundings.now(), surroundings.person, surroundings.programVersion});
         if (!input)
             return input.faults();
-        const auto record = sale_record::assemble(input.value());
+        auto record = sale_record::assemble(input.value());
         if (!record)
             return record.faults();
+        if (m_replaces) {
+            auto replaced = record_pdf::replacedRecord(*m_replaces, instrument.value());
+            if (!replaced)
+                return replaced.faults();
+            record.value().replaces = std::move(replaced).value();
+        }
         if (!m_force && std::filesystem::exists(m_to)) // before a key is made
             return outcome::Fault{.file = m_to,
                                   .problem = "is there already; choose another name or allow overwriting (--force)"};
@@ -113,6 +121,7 @@ private:
     std::string m_instrument;
     std::string m_to;
     std::optional<std::string> m_paper;
+    std::optional<std::string> m_replaces;
     std::optional<std::string> m_keyFile;
     bool m_force = false;
 };

@@ -48,6 +48,7 @@ void setPages(Sheet &sheet, const Context &context)
     setExceptions(sheet, context);
     setReadings(sheet, context);
     setMethod(sheet, context);
+    setWorkDone(sheet, context);
     setCautions(sheet, context);
 }
 

@@ -3,6 +3,7 @@
 #include "exchange/answers_json.h"
 
 #include "exchange/inside/answer_parts.h"
+#include "exchange/inside/dossier_parts.h"
 
 namespace hammerline::exchange {
 namespace {
@@ -218,6 +219,7 @@ std::string recordJson(const sale_record::SaleRecord &record)
     OrderedJson json = documentHead("hammerline-record", 1);
     putHead(json, record);
     json["instrument"] = instrumentTree(record.instrument);
+    putDossier(json, record.dossier);
     json["tolerances"] = toleranceSetTree(record.set);
     json["judged_pairs"] = record.judgedPairs();
     json["pairs_inside"] = record.pairsInside();

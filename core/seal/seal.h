@@ -48,4 +48,7 @@ struct SealReport {
 /// is for the reader to compare.
 [[nodiscard]] SealReport verifyRecord(std::string_view file, const std::vector<std::string> &trusted = {});
 
+/// SHA-256 of a whole file, 64 lower-case hex digits: names one sealed file among all.
+[[nodiscard]] std::string digestOf(std::string_view file);
+
 } // namespace hammerline::seal

@@ -141,6 +141,11 @@ SealReport unsound(std::string_view file)
 
 } // namespace
 
+std::string digestOf(std::string_view file)
+{
+    return hexOf(sha256(file));
+}
+
 SealReport verifyRecord(std::string_view file, const std::vector<std::string> &trusted)
 {
     const auto parts = soundSealOf(file);

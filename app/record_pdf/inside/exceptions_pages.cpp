@@ -1,10 +1,11 @@
 // Everything that is not as promised, worst first; what was promised and not measured in runs of notes.
 
-#include "record_pdf/inside/pages.h"
 #include "paper/table.h"
+#include "record_pdf/inside/pages.h"
 
 #include "wording/wording.h"
 
+#include <algorithm>
 #include <map>
 
 namespace hammerline::record_pdf {
@@ -30,6 +31,15 @@ QString foundText(const Verdict &verdict, const Context &context)
     return value ? wording::amountText(*value, context.form) : QStringLiteral("\u2013");
 }
 
+const sale_record::Concession *findConcession(const Context &context, const Verdict &verdict)
+{
+    const auto &all = context.record.concessions;
+    const auto found = std::ranges::find_if(all, [&](const sale_record::Concession &one) {
+        return one.quantity == verdict.quantity && one.note == verdict.note;
+    });
+    return found == all.end() ? nullptr : &*found;
+}
+
 void setMeasured(Sheet &sheet, const Context &context)
 {
     std::vector<Column> columns{{Record::tr("note"), 34}, {Record::tr("measure"), 62}, {Record::tr("verdict"), 40}};
@@ -45,8 +55,10 @@ void setMeasured(Sheet &sheet, const Context &context)
         QStringList cells{fromCore(verdict.note.name()), wording::nameOf(verdict.quantity), kindOf(verdict)};
         if (context.hasBefore())
             cells << foundText(verdict, context);
-        cells << wording::amountText(*verdict.value, context.form) << QString()
-              << wording::verdictSentence(verdict, context.form);
+        QString sentence = wording::verdictSentence(verdict, context.form);
+        if (findConcession(context, verdict))
+            sentence += QStringLiteral(". ") + Record::tr("Accepted as it is");
+        cells << wording::amountText(*verdict.value, context.form) << QString() << sentence;
         table.row(cells, {true, false, verdict.status == Status::Out});
     }
     table.rule();
@@ -66,6 +78,29 @@ void setMissing(Sheet &sheet, const Context &context)
     for (const auto &[quantity, notes] : missing)
         table.row({wording::nameOf(quantity), QString::number(notes.size()), noteRuns(notes)});
     table.rule();
+}
+
+/// What is not as promised and was accepted, and why: a reader must not take silence for promise kept.
+void setConcessions(Sheet &sheet, const Context &context)
+{
+    const auto &concessions = context.record.concessions;
+    if (concessions.empty())
+        return;
+    sheet.heading(Record::tr("Accepted as they are"));
+    Table table(sheet, {{Record::tr("note"), 34},
+                        {Record::tr("measure"), 76},
+                        {Record::tr("value"), 54, Qt::AlignRight},
+                        {QString(), 8},
+                        {Record::tr("why"), 190},
+                        {Record::tr("by whom, when"), 0}});
+    for (const sale_record::Concession &one : concessions)
+        table.row({fromCore(one.note.name()), wording::nameOf(one.quantity),
+                   one.value ? wording::amountText(*one.value, context.form) : Record::tr("missing"), QString(),
+                   fromCore(one.reason),
+                   QStringLiteral("%1, %2").arg(fromCore(one.person), dayText(one.at, context.options.locale))},
+                  {true});
+    table.rule();
+    sheet.skip(8);
 }
 
 bool anyMeasured(const Context &context)
@@ -94,6 +129,7 @@ void setExceptions(Sheet &sheet, const Context &context)
     if (anyMeasured(context))
         setMeasured(sheet, context);
     setMissing(sheet, context);
+    setConcessions(sheet, context);
 }
 
 } // namespace hammerline::record_pdf

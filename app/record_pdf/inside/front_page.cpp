@@ -1,7 +1,7 @@
 // Page one, for a family: what stands before them, what was done to it, and in what state it leaves. One picture.
 
-#include "record_pdf/inside/pages.h"
 #include "paper/table.h"
+#include "record_pdf/inside/pages.h"
 
 #include "keyboard_strip/paint_strip.h"
 #include "wording/wording.h"
@@ -16,26 +16,54 @@ namespace {
 
 constexpr TextStyle figureText{36, true, 0, 1.1};
 constexpr TextStyle plainText{11, false, 0, 1.5};
+constexpr TextStyle storyText{10, false, 0, 1.4};
 constexpr TextStyle labelText{9, true, 0, 1.4};
 
-/// As large as lets the name stand on two lines; a name may be 200 characters long.
-TextStyle nameStyle(const QString &name, double width)
+/// As large as lets the name stand on `lines` lines; a name may be 200 characters long.
+TextStyle nameStyle(const QString &name, double width, int lines)
 {
     for (const int size : {30, 24, 18, 14}) {
         const TextStyle style{size, true, 0, 1.2};
-        if (TextBlock(name, style, width).height() < 2.5 * size * style.leading)
+        if (TextBlock(name, style, width).height() < (lines + 0.5) * size * style.leading)
             return style;
     }
     return {11, true, 0, 1.2};
 }
 
+/// The newest as it leaves, else the newest as it came; null picture: there is none.
+QImage portraitOf(const sale_record::SaleRecord &record)
+{
+    const dossier::Photograph *chosen = nullptr;
+    for (const dossier::Photograph &photograph : record.dossier.photographs)
+        if (chosen == nullptr || photograph.moment >= chosen->moment)
+            chosen = &photograph;
+    return chosen ? pictureOf(record, *chosen) : QImage();
+}
+
+void setBlock(Sheet &sheet, const QString &text, const TextStyle &style, double width)
+{
+    const TextBlock block(text, style, width);
+    sheet.later([block, at = QPointF(sheet.body().left(), sheet.y())](QPainter &painter) { block.paint(painter, at); });
+    sheet.skip(block.height() + style.size * 0.5);
+}
+
 void setTitle(Sheet &sheet, const Context &context)
 {
     const auto &record = context.record;
-    sheet.paragraph(Record::tr("Regulation record"), {12, false, 85, 1.3});
+    const QImage portrait = portraitOf(record);
+    constexpr QSizeF portraitSize(128, 96);
+    const QRectF body = sheet.body();
+    const double top = sheet.y();
+    const double width = body.width() - (portrait.isNull() ? 0 : portraitSize.width() + 14);
+    setBlock(sheet, Record::tr("Regulation record"), {12, false, 85, 1.3}, width);
     const QString name = fromCore(record.instrument.name);
-    sheet.paragraph(name, nameStyle(name, sheet.body().width()));
-    sheet.paragraph(describe(record.instrument, context.options.locale), {10, false, 51, 1.5});
+    setBlock(sheet, name, nameStyle(name, width, portrait.isNull() ? 2 : 1), width);
+    setBlock(sheet, describe(record.instrument, context.options.locale), {10, false, 51, 1.5}, width);
+    if (!portrait.isNull()) {
+        const QRectF place(QPointF(body.right() - portraitSize.width(), top), portraitSize);
+        sheet.later([portrait, place](QPainter &painter) { paintPicture(painter, place, portrait); });
+        sheet.skip(std::max(0.0, place.bottom() - sheet.y()));
+    }
     sheet.skip(6);
     sheet.hairline();
     sheet.skip(14);
@@ -133,9 +161,27 @@ QString measuredSentence(const Context &context)
         .arg(mended);
 }
 
+/// What was renewed, each thing once, as far as two lines go; the log of work has the rest.
+QString renewedSentence(const Context &context)
+{
+    QStringList things;
+    for (const dossier::WorkEntry &entry : context.record.dossier.work)
+        if (entry.kind == dossier::WorkKind::PartsRenewed && !things.contains(fromCore(entry.what)))
+            things << fromCore(entry.what);
+    if (things.isEmpty())
+        return {};
+    const QString sentence = QLatin1Char(' ') + Record::tr("Renewed: %1.").arg(things.join(QStringLiteral(", ")));
+    constexpr int most = 140;
+    return sentence.size() <= most ? sentence : sentence.left(most).trimmed() + QStringLiteral("\u2026");
+}
+
 QString workSentence(const Context &context)
 {
-    return measuredSentence(context) + stageSentence(context.record.asLeft.pass.purpose);
+    const auto &record = context.record;
+    QString sentence = measuredSentence(context) + stageSentence(record.asLeft.pass.purpose) + renewedSentence(context);
+    if (!record.dossier.departures().empty())
+        sentence += QLatin1Char(' ') + Record::tr("Parts of it are not as its maker built them: see what was done.");
+    return sentence;
 }
 
 QString countOf(const sale_record::PassPart &part, catalogue::Quantity quantity)
@@ -217,6 +263,11 @@ TextBlock footOfFrontPage(const Sheet &sheet, const Context &context)
         Record::tr("This record speaks of the day on which the instrument was measured. It is no promise of how "
                    "long that lasts. The pages that follow are for your technician: limits and their sources, "
                    "charts, every reading, and how it was measured.");
+    if (const auto &replaces = context.record.replaces)
+        text += QLatin1Char(' ') + Record::tr("Revision %1. It takes the place of revision %2, issued on %3.")
+                                       .arg(context.record.revision())
+                                       .arg(replaces->revision)
+                                       .arg(dayText(replaces->issued, context.options.locale));
     if (const auto &seal = context.options.seal)
         text += QLatin1Char('\n') + Record::tr("Sealed by %1. Fingerprint of the certificate (SHA-256):\n%2")
                                         .arg(seal->name, seal->fingerprint);
@@ -230,7 +281,7 @@ void setFrontPage(Sheet &sheet, const Context &context)
     setTitle(sheet, context);
     setFigure(sheet, context);
     setPicture(sheet, context);
-    sheet.paragraph(workSentence(context), plainText);
+    sheet.paragraph(workSentence(context), storyText);
     const TextBlock foot = footOfFrontPage(sheet, context);
     setMeanings(sheet, context, sheet.room() - foot.height() - restHeight - 20);
     setRest(sheet, context);

@@ -149,6 +149,64 @@ void setNotMeasured(Sheet &sheet, const Context &context)
                    "soundboard, pin block, case or value."));
 }
 
+QString signatureText(const sale_record::Signature &signature, const QLocale &locale)
+{
+    const QString text = Record::tr("Signed by %1 on %2 (revision %3 of the pass).")
+                             .arg(fromCore(signature.person), dayText(signature.at, locale))
+                             .arg(signature.revision);
+    return signature.reason.empty() ? text : text + QLatin1Char(' ') + fromCore(signature.reason);
+}
+
+/// Who stands for it.
+void setSignatures(Sheet &sheet, const Context &context)
+{
+    if (context.record.signatures.empty())
+        sheet.paragraph(Record::tr("Nobody has signed the readings as left in the logbook."));
+    for (const sale_record::Signature &signature : context.record.signatures)
+        sheet.paragraph(signatureText(signature, context.options.locale));
+}
+
+void setRevision(Sheet &sheet, const Context &context)
+{
+    const auto &replaces = context.record.replaces;
+    if (!replaces)
+        return;
+    sheet.paragraph(Record::tr("This is revision %1 of the record. It takes the place of revision %2, issued on %3, "
+                               "whose file has the digest (SHA-256)\n%4")
+                        .arg(context.record.revision())
+                        .arg(replaces->revision)
+                        .arg(dayText(replaces->issued, context.options.locale),
+                             fromCore(seal::groupedFingerprint(replaces->fileDigest))));
+}
+
+void setSale(Sheet &sheet, const Context &context)
+{
+    const auto &sale = context.record.dossier.sale;
+    const auto line = [&sheet](const QString &label, const std::string &text) {
+        if (!text.empty())
+            sheet.paragraph(label.arg(fromCore(text)));
+    };
+    line(Record::tr("Buyer: %1"), sale.buyer);
+    line(Record::tr("Price: %1"), sale.price);
+    line(Record::tr("Of the sale: %1"), sale.remark);
+}
+
+void setIssue(Sheet &sheet, const Context &context)
+{
+    const auto &record = context.record;
+    sheet.heading(Record::tr("What this record is"));
+    sheet.paragraph(
+        Record::tr(
+            "Issued on %1 by %2 with Hammerline %3. It speaks of the instrument on the day it was measured and of no "
+            "other day. The readings stand inside this document as files: record.json and readings.csv%4.")
+            .arg(dayText(record.issued, context.options.locale), orNotStated(fromCore(record.issuedBy)),
+                 fromCore(record.programVersion),
+                 context.hasBefore() ? Record::tr(" (as left) and readings-as-found.csv") : QString()));
+    setSignatures(sheet, context);
+    setRevision(sheet, context);
+    setSale(sheet, context);
+}
+
 /// The last lines of the last page: what shows a history that was written anew.
 void setHistory(Sheet &sheet, const Context &context)
 {
@@ -173,14 +231,7 @@ void setMethod(Sheet &sheet, const Context &context)
     setBuild(sheet, context);
     setDefinitions(sheet, context);
     setNotMeasured(sheet, context);
-    sheet.heading(Record::tr("What this record is"));
-    sheet.paragraph(
-        Record::tr(
-            "Issued on %1 by %2 with Hammerline %3. It speaks of the instrument on the day it was measured and of no "
-            "other day. The readings stand inside this document as files: record.json and readings.csv%4.")
-            .arg(dayText(context.record.issued, context.options.locale), orNotStated(fromCore(context.record.issuedBy)),
-                 fromCore(context.record.programVersion),
-                 context.hasBefore() ? Record::tr(" (as left) and readings-as-found.csv") : QString()));
+    setIssue(sheet, context);
 }
 
 void setCautions(Sheet &sheet, const Context &context)

@@ -7,6 +7,8 @@
 #include "record_pdf/record_pdf.h"
 #include "wording/number_form.h"
 
+#include <QImage>
+
 namespace hammerline::record_pdf {
 
 struct Context {
@@ -32,7 +34,14 @@ void setExceptions(Sheet &sheet, const Context &context);
 void setTolerances(Sheet &sheet, const Context &context);
 void setReadings(Sheet &sheet, const Context &context);
 void setMethod(Sheet &sheet, const Context &context);
+/// Work, departures, condition, photographs.
+void setWorkDone(Sheet &sheet, const Context &context);
 void setCautions(Sheet &sheet, const Context &context);
+
+/// Null where its bytes are not there or are no picture.
+[[nodiscard]] QImage pictureOf(const sale_record::SaleRecord &record, const dossier::Photograph &photograph);
+/// As large as `place` lets it be, at its top left; nothing where it is null.
+void paintPicture(QPainter &painter, const QRectF &place, const QImage &picture);
 
 /// Names of chapters that other chapters point to.
 [[nodiscard]] QString exceptionsChapter();

@@ -1,8 +1,8 @@
 // Every reading of every note: as found and as left side by side for each measure, as many measures to a page as can be
 // read, and the notes of the keyboard split evenly over pages.
 
-#include "record_pdf/inside/pages.h"
 #include "paper/table.h"
+#include "record_pdf/inside/pages.h"
 
 #include "wording/wording.h"
 

@@ -1,7 +1,7 @@
 // Before and after in figures, and the same as charts.
 
-#include "record_pdf/inside/pages.h"
 #include "paper/table.h"
+#include "record_pdf/inside/pages.h"
 
 #include "charts/charts.h"
 #include "wording/palette.h"

@@ -1,8 +1,8 @@
 // The promise: target and limits of each measure with the source of each number, and the rule that turns a value into a
 // verdict.
 
-#include "record_pdf/inside/pages.h"
 #include "paper/table.h"
+#include "record_pdf/inside/pages.h"
 
 #include "wording/wording.h"
 

@@ -4,8 +4,11 @@
 
 #include "demo_workshop/demo_workshop.h"
 #include "logbook/logbook.h"
+#include "seal/seal.h"
 
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 namespace hammerline {
 namespace {
@@ -62,6 +65,30 @@ TEST_F(RecordCommand, OverwritesOnlyWhenForced)
     EXPECT_EQ(fileText(to), "mine");
     EXPECT_EQ(runCommand({"record", m_book, "--instrument", "5", "--to", to, "--force"}).status, 0);
     EXPECT_TRUE(fileText(to).starts_with("%PDF-"));
+}
+
+TEST_F(RecordCommand, AReissueNamesTheRecordThatItTakesThePlaceOf)
+{
+    const auto first = m_folder.file("first.pdf");
+    const auto second = m_folder.file("second.pdf");
+    ASSERT_EQ(runCommand({"record", m_book, "--instrument", "1", "--to", first}).status, 0);
+    ASSERT_EQ(runCommand({"record", m_book, "--instrument", "1", "--to", second, "--replaces", first}).status, 0);
+    const auto report = seal::verifyRecord(fileText(second));
+    ASSERT_EQ(report.verdict, seal::SealVerdict::Unaltered);
+    const auto json = std::ranges::find(report.files, "record.json", &seal::EmbeddedFile::name)->content;
+    EXPECT_NE(json.find("\"revision\": 2"), std::string::npos);
+    EXPECT_NE(json.find(seal::digestOf(fileText(first))), std::string::npos);
+}
+
+TEST_F(RecordCommand, OnlyASoundRecordOfTheSameInstrumentCanBeReplaced)
+{
+    const auto other = m_folder.file("other.pdf");
+    const auto to = m_folder.file("new.pdf");
+    ASSERT_EQ(runCommand({"record", m_book, "--instrument", "2", "--to", other}).status, 0);
+    expectRefused({"record", m_book, "--instrument", "1", "--to", to, "--replaces", other}, "another instrument");
+    const auto altered = m_folder.write("altered.pdf", fileText(other) + " ");
+    expectRefused({"record", m_book, "--instrument", "2", "--to", to, "--replaces", altered}, "only a sealed record");
+    EXPECT_FALSE(std::filesystem::exists(to));
 }
 
 TEST_F(RecordCommand, AnInstrumentWithoutReadingsGetsNone)

@@ -1,15 +1,11 @@
-#include "record_pdf/record_pdf.h"
+#include "record_file.h"
 
 #include "exchange/answers_json.h"
 #include "exchange/readings_csv.h"
 #include "seal/seal.h"
-#include "support/sample_records.h"
 
 #include <QCoreApplication>
-#include <QFile>
-#include <QProcess>
 #include <QRegularExpression>
-#include <QTemporaryDir>
 #include <QTranslator>
 
 #include <gmock/gmock.h>
@@ -20,67 +16,14 @@ namespace {
 
 using support::SampleWish;
 
+class RecordPdf : public RecordFile {};
+
 RecordPdfOptions onPaper(Paper paper)
 {
     RecordPdfOptions options;
     options.paper = paper;
     return options;
 }
-
-/// The record as a file, and what other people's programs say of it.
-class RecordPdf : public testing::Test {
-protected:
-    void make(const SampleWish &wish, const RecordPdfOptions &options = {})
-    {
-        m_record = support::sampleRecord(wish);
-        m_bytes = makeRecordPdf(m_record, options);
-        writeFile(m_bytes);
-        // Where somebody wants to look at the pages.
-        if (const QString keep = qEnvironmentVariable("HAMMERLINE_KEEP_PAGES"); !keep.isEmpty())
-            QFile(path()).copy(keep + QLatin1Char('/') +
-                               QLatin1String(testing::UnitTest::GetInstance()->current_test_info()->name()) +
-                               QStringLiteral(".pdf"));
-    }
-
-    void writeFile(const QByteArray &bytes) const
-    {
-        QFile file(path());
-        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-        file.write(bytes);
-    }
-
-    [[nodiscard]] QString path() const { return m_folder.filePath(QStringLiteral("record.pdf")); }
-
-    [[nodiscard]] QByteArray outputOf(const QString &program, const QStringList &arguments) const
-    {
-        QProcess process;
-        process.setWorkingDirectory(m_folder.path());
-        process.start(program, arguments);
-        EXPECT_TRUE(process.waitForFinished()) << program.toStdString() << " must be installed for this test";
-        EXPECT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
-        return process.readAllStandardOutput();
-    }
-
-    [[nodiscard]] QString text() const
-    {
-        return QString::fromUtf8(
-            outputOf(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path(), QStringLiteral("-")}));
-    }
-
-    [[nodiscard]] std::string fileInside(const QString &name) const
-    {
-        const QString to = m_folder.filePath(QStringLiteral("out-") + name);
-        (void)outputOf(QStringLiteral("pdfdetach"),
-                       {QStringLiteral("-savefile"), name, QStringLiteral("-o"), to, path()});
-        QFile file(to);
-        EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << name.toStdString();
-        return file.readAll().toStdString();
-    }
-
-    QTemporaryDir m_folder;
-    sale_record::SaleRecord m_record;
-    QByteArray m_bytes;
-};
 
 TEST_F(RecordPdf, EveryNoteOfTheKeyboardCanBeFoundByItsName)
 {
@@ -293,7 +236,6 @@ TEST_F(RecordPdf, SpeaksItsOwnLanguageAndLeavesTheProgramItsOwn)
     EXPECT_TRUE(m_bytes.contains("/Lang (de)"));
     EXPECT_EQ(QCoreApplication::translate("Record", "Regulation record"), QStringLiteral("Regulation record"));
 }
-
 
 TEST_F(RecordPdf, ASealedRecordHoldsAndPrintsTheFingerprintOfItsKey)
 {

@@ -1,0 +1,151 @@
+// What a buyer must be told beyond readings: the work that was done, departures from the original build, the condition
+// by area as it came and as it leaves, photographs side by side.
+
+#include "paper/table.h"
+#include "record_pdf/inside/dossier_words.h"
+#include "record_pdf/inside/pages.h"
+
+#include <QPainter>
+
+namespace hammerline::record_pdf {
+
+namespace {
+
+using dossier::Area;
+using dossier::Condition;
+using dossier::Moment;
+using dossier::WorkEntry;
+
+constexpr TextStyle tableText{8, false, 0, 1.4};
+
+QString joined(const QStringList &parts)
+{
+    QStringList said = parts;
+    said.removeAll(QString());
+    return said.join(QStringLiteral(", "));
+}
+
+void setWork(Sheet &sheet, const Context &context)
+{
+    const auto &work = context.record.dossier.work;
+    if (work.empty()) {
+        sheet.paragraph(Record::tr("The log of work holds no entry."));
+        return;
+    }
+    Table table(sheet,
+                {{Record::tr("day"), 92},
+                 {Record::tr("work"), 130},
+                 {Record::tr("notes"), 74},
+                 {Record::tr("material, remark"), 112},
+                 {Record::tr("by whom, time"), 0}},
+                tableText);
+    for (const WorkEntry &entry : work)
+        table.row({dayOf(entry, context.options.locale), workText(entry), rangeText(entry),
+                   joined({fromCore(entry.material), fromCore(entry.remark)}),
+                   joined({fromCore(entry.person), tookText(entry)})});
+    table.rule();
+    sheet.skip(8);
+}
+
+void setDepartures(Sheet &sheet, const Context &context)
+{
+    const auto departures = context.record.dossier.departures();
+    sheet.heading(Record::tr("Departures from the original build"));
+    if (departures.empty()) {
+        sheet.paragraph(Record::tr("None is recorded."));
+        return;
+    }
+    Table table(sheet, {{Record::tr("work"), 150}, {Record::tr("notes"), 90}, {Record::tr("why"), 0}}, tableText);
+    for (const WorkEntry &entry : departures)
+        table.row({workText(entry), rangeText(entry), fromCore(entry.why)}, {true});
+    table.rule();
+    sheet.skip(8);
+}
+
+QString conditionText(const dossier::Conditions &conditions, Moment moment, Area area)
+{
+    const auto found = conditions.find({moment, area});
+    if (found == conditions.end())
+        return QStringLiteral("\u2013");
+    const Condition &condition = found->second;
+    QStringList parts;
+    if (condition.grade)
+        parts << Record::tr("%1 (%2 of 5)").arg(nameOf(*condition.grade)).arg(static_cast<int>(*condition.grade));
+    if (!condition.words.empty())
+        parts << fromCore(condition.words);
+    return parts.join(QStringLiteral(". "));
+}
+
+void setConditions(Sheet &sheet, const Context &context)
+{
+    const auto &conditions = context.record.dossier.conditions;
+    if (conditions.empty())
+        return;
+    sheet.heading(Record::tr("Condition by area"));
+    const double width = (sheet.body().width() - 80) / 2;
+    Table table(sheet, {{QString(), 80}, {nameOf(Moment::AsReceived), width}, {nameOf(Moment::AsItLeaves), width}},
+                tableText);
+    for (int i = 0; i < dossier::areas; ++i) {
+        const auto area = static_cast<Area>(i);
+        const bool said =
+            conditions.contains({Moment::AsReceived, area}) || conditions.contains({Moment::AsItLeaves, area});
+        if (said)
+            table.row({nameOf(area), conditionText(conditions, Moment::AsReceived, area),
+                       conditionText(conditions, Moment::AsItLeaves, area)},
+                      {true});
+    }
+    table.rule();
+    sheet.skip(6);
+    sheet.paragraph(Record::tr("By the workshop's eye on the day, on five steps from unserviceable (1) to as new (5)."),
+                    quietText);
+}
+
+QString captionOf(const dossier::Photograph &photograph)
+{
+    return joined({nameOf(photograph.moment), fromCore(photograph.view), fromCore(photograph.caption)});
+}
+
+void setPhotograph(Sheet &sheet, const Context &context, const dossier::Photograph *photograph, const QRectF &place)
+{
+    if (photograph == nullptr)
+        return;
+    const QImage picture = pictureOf(context.record, *photograph);
+    const TextBlock caption(captionOf(*photograph), quietText, place.width());
+    sheet.later([picture, caption, place](QPainter &painter) {
+        paintPicture(painter, place.adjusted(0, 0, 0, -26), picture);
+        caption.paint(painter, {place.left(), place.bottom() - 22});
+    });
+}
+
+void setPhotographs(Sheet &sheet, const Context &context)
+{
+    const auto pairs = dossier::pairsOf(context.record.dossier.photographs);
+    if (pairs.empty())
+        return;
+    sheet.heading(Record::tr("Photographs"));
+    constexpr double gap = 12;
+    const double width = (sheet.body().width() - gap) / 2;
+    const double height = width * 0.75 + 26;
+    for (const dossier::PhotographPair &pair : pairs) {
+        sheet.needRoom(height);
+        const QRectF left(sheet.body().left(), sheet.y(), width, height);
+        setPhotograph(sheet, context, pair.received, left);
+        setPhotograph(sheet, context, pair.leaving, left.translated(width + gap, 0));
+        sheet.skip(height + 8);
+    }
+}
+
+} // namespace
+
+void setWorkDone(Sheet &sheet, const Context &context)
+{
+    const auto &dossier = context.record.dossier;
+    const bool little = dossier.work.empty() && dossier.conditions.empty() && dossier.photographs.empty();
+    sheet.chapterHere(Record::tr("What was done"), little ? 160 : 260);
+    setWork(sheet, context);
+    setDepartures(sheet, context);
+    setConditions(sheet, context);
+    setPhotographs(sheet, context);
+}
+
+} // namespace hammerline::record_pdf
