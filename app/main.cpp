@@ -95,5 +95,6 @@ int main(int argc, char **argv)
                                                      .newUid = newUid,
                                                      .person = accountName(),
                                                      .programVersion = HAMMERLINE_VERSION,
-                                                     .keyFile = keyFile()});
+                                                     .keyFile = keyFile(),
+                                                     .passphrase = valueOf("HAMMERLINE_PASSPHRASE")});
 }

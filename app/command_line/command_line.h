@@ -24,6 +24,8 @@ struct Surroundings {
     std::string programVersion{};
     /// Where the workshop's key lies, or is to lie; empty: no place is known, and --key-file must name one.
     std::string keyFile{};
+    /// That the key is stored under, or is to be; empty: none.
+    std::string passphrase{};
 };
 
 enum ExitStatus {

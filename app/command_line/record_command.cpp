@@ -15,6 +15,7 @@
 #include <QApplication>
 
 #include <filesystem>
+#include <fstream>
 #include <iostream>
 
 namespace hammerline::command_line {
@@ -69,6 +70,9 @@ public:
         options.value("replaces", "FILE.pdf", "The earlier record that this one takes the place of", m_replaces);
         options.value("key-file", "FILE.p12", "The workshop's key, made where it is missing (one for all its records)",
                       m_keyFile);
+        options.value("passphrase-file", "FILE",
+                      "A file (or /dev/fd/N) whose first line is the key's passphrase; HAMMERLINE_PASSPHRASE does too",
+                      m_passphraseFile);
         options.flag("force", "Overwrite a file that is there", m_force);
     }
 
@@ -97,12 +101,27 @@ public:
         if (!m_force && std::filesystem::exists(m_to)) // before a key is made
             return outcome::Fault{.file = m_to,
                                   .problem = "is there already; choose another name or allow overwriting (--force)"};
-        const auto key =
-            seal::workshopKey(m_keyFile.value_or(surroundings.keyFile), surroundings.person, surroundings.now());
+        const auto passphrase = passphraseFor(surroundings);
+        if (!passphrase)
+            return passphrase.faults();
+        const auto key = seal::workshopKey(m_keyFile.value_or(surroundings.keyFile), surroundings.person,
+                                           surroundings.now(), passphrase.value());
         return key ? write(record.value(), paper.value(), key.value()) : key.faults();
     }
 
 private:
+    /// The first line of the file, or what the surroundings hand in.
+    [[nodiscard]] outcome::Outcome<std::string> passphraseFor(const Surroundings &surroundings) const
+    {
+        if (!m_passphraseFile)
+            return surroundings.passphrase;
+        std::ifstream file(*m_passphraseFile);
+        std::string line;
+        if (!std::getline(file, line))
+            return outcome::Fault{.file = *m_passphraseFile, .problem = "holds no passphrase that can be read"};
+        return line;
+    }
+
     outcome::Outcome<Answer> write(const sale_record::SaleRecord &record, record_pdf::Paper paper,
                                    const seal::SigningKey &key) const
     {
@@ -123,6 +142,7 @@ private:
     std::optional<std::string> m_paper;
     std::optional<std::string> m_replaces;
     std::optional<std::string> m_keyFile;
+    std::optional<std::string> m_passphraseFile;
     bool m_force = false;
 };
 

@@ -16,11 +16,22 @@ std::string signerText(const seal::SealReport &report)
            "\nFingerprint: " + seal::groupedFingerprint(report.fingerprint) + '\n';
 }
 
-std::string unalteredText(const seal::SealReport &report, bool pinned)
+std::string keyText(const seal::SealReport &report, const ExpectedKeys &expected)
 {
-    return "sealed and unaltered.\n" + signerText(report) +
-           (pinned ? "This is the key that was expected.\n"
-                   : "Compare the fingerprint with one that the workshop gave you; --key does it for you.\n");
+    if (expected.pinned)
+        return "This is the key that was expected.\n";
+    if (seal::standingOf({report.fingerprint, report.signer}, expected.trusted) == seal::Standing::Trusted)
+        return "This key is on the list of trusted keys.\n";
+    return "Compare the fingerprint with one that the workshop gave you; --key does it for you.\n";
+}
+
+RecordVerdict byAnotherKey(const seal::SealReport &report, const std::string &head)
+{
+    return {Answer{.text = head +
+                           "unaltered, but sealed by ANOTHER KEY under a name that stands on the list of "
+                           "trusted keys.\n" +
+                           signerText(report) + "Where you know that this key is the workshop's too, --trust it.\n",
+                   .status = NotConforming}};
 }
 
 std::optional<std::string_view> fileOf(const seal::SealReport &report, std::string_view name)
@@ -42,9 +53,12 @@ std::string disagreementText(const exchange::RecordCheck &check)
     return text;
 }
 
-RecordVerdict unaltered(const seal::SealReport &report, const std::string &head, bool pinned)
+RecordVerdict unaltered(const seal::SealReport &report, const std::string &head, const ExpectedKeys &expected)
 {
-    const std::string text = head + unalteredText(report, pinned);
+    const seal::TrustedKey signer{report.fingerprint, report.signer};
+    if (!expected.pinned && seal::standingOf(signer, expected.trusted) == seal::Standing::NameOfAnother)
+        return byAnotherKey(report, head);
+    const std::string text = head + "sealed and unaltered.\n" + signerText(report) + keyText(report, expected);
     auto check = exchange::checkRecord({.recordJson = fileOf(report, "record.json").value_or(std::string_view()),
                                         .readingsCsv = fileOf(report, "readings.csv"),
                                         .asFoundCsv = fileOf(report, "readings-as-found.csv")});
@@ -58,17 +72,17 @@ RecordVerdict unaltered(const seal::SealReport &report, const std::string &head,
 
 } // namespace
 
-outcome::Outcome<RecordVerdict> judgeRecord(const std::string &path, const std::optional<std::string> &expected)
+outcome::Outcome<RecordVerdict> judgeRecord(const std::string &path, const ExpectedKeys &expected)
 {
     const auto bytes = exchange::readFile(path);
     if (!bytes)
         return bytes.faults();
     const auto report =
-        seal::verifyRecord(bytes.value(), expected ? std::vector{*expected} : std::vector<std::string>());
+        seal::verifyRecord(bytes.value(), expected.pinned ? std::vector{*expected.pinned} : std::vector<std::string>());
     const std::string head = withoutControls(path) + ": ";
     switch (report.verdict) {
     case seal::SealVerdict::Unaltered:
-        return unaltered(report, head, expected.has_value());
+        return unaltered(report, head, expected);
     case seal::SealVerdict::UnknownKey:
         return RecordVerdict{
             Answer{.text = head + report.reason + ".\n" + signerText(report), .status = NotConforming}};

@@ -104,8 +104,7 @@ outcome::Outcome<Answer> pinAnswer(const std::string &path, const exchange::Reco
 }
 
 /// A logbook, and a record that once left it.
-outcome::Outcome<Answer> pairAnswer(const std::string &logbook, const std::string &record,
-                                    const std::optional<std::string> &expected)
+outcome::Outcome<Answer> pairAnswer(const std::string &logbook, const std::string &record, const ExpectedKeys &expected)
 {
     if (isDatabase(record))
         return outcome::Fault{.file = record, .problem = "--record: a record (PDF) must be named here"};
@@ -122,6 +121,20 @@ outcome::Outcome<Answer> pairAnswer(const std::string &logbook, const std::strin
     return joined(answer, judged.value().answer);
 }
 
+/// The key that an unaltered record is sealed by goes onto the list; of any other file nothing is believed.
+outcome::Outcome<bool> trustSigner(const std::string &path, const std::string &list)
+{
+    if (list.empty())
+        return outcome::Fault{.problem = "--trust: there is no place for the list of trusted keys; set HOME"};
+    const auto bytes = exchange::readFile(path);
+    if (!bytes)
+        return bytes.faults();
+    const auto report = seal::verifyRecord(bytes.value());
+    if (report.verdict != seal::SealVerdict::Unaltered)
+        return outcome::Fault{.file = path, .problem = report.reason + "; its key is not trusted"};
+    return seal::trustKey(list, {report.fingerprint, report.signer});
+}
+
 class VerifyCommand : public Command {
 public:
     std::string name() const override { return "verify"; }
@@ -133,34 +146,54 @@ public:
         options.value("record", "FILE.pdf", "A record that a logbook's history must still hold the digest of",
                       m_record);
         options.value("key", "FINGERPRINT|CERTIFICATE", "The key that a record must be sealed by", m_key);
+        options.flag("trust", "Put the record's key on the list of trusted keys first: you know whose it is", m_trust);
     }
 
-    outcome::Outcome<Answer> answer(const Surroundings &) override
+    outcome::Outcome<Answer> answer(const Surroundings &surroundings) override
     {
         const bool logbook = isDatabase(m_file);
         if (logbook && !m_record)
-            return m_key ? outcome::Outcome<Answer>(
-                               outcome::Fault{.problem = "--key goes with a record; a logbook is sealed by nobody"})
-                         : logbookAnswer(m_file);
+            return m_key || m_trust
+                       ? outcome::Outcome<Answer>(outcome::Fault{
+                             .problem = "--key and --trust go with a record; a logbook is sealed by nobody"})
+                       : logbookAnswer(m_file);
         if (!logbook && m_record)
             return outcome::Fault{.file = m_file, .problem = "is no logbook; --record is held against one"};
-        std::optional<std::string> expected;
-        if (m_key) {
-            const auto parsed = parseKey(*m_key);
-            if (!parsed)
-                return parsed.faults();
-            expected = parsed.value();
-        }
+        const std::string list = seal::trustedKeysFile(surroundings.keyFile);
+        if (m_trust)
+            if (const auto trusted = trustSigner(m_record.value_or(m_file), list); !trusted)
+                return trusted.faults();
+        const auto expected = expectedKeys(list);
+        if (!expected)
+            return expected.faults();
         if (logbook)
-            return pairAnswer(m_file, *m_record, expected);
-        const auto judged = judgeRecord(m_file, expected);
+            return pairAnswer(m_file, *m_record, expected.value());
+        const auto judged = judgeRecord(m_file, expected.value());
         return judged ? outcome::Outcome<Answer>(judged.value().answer) : judged.faults();
     }
 
 private:
+    [[nodiscard]] outcome::Outcome<ExpectedKeys> expectedKeys(const std::string &list) const
+    {
+        ExpectedKeys expected;
+        if (m_key) {
+            auto pinned = parseKey(*m_key);
+            if (!pinned)
+                return pinned.faults();
+            expected.pinned = std::move(pinned).value();
+            return expected;
+        }
+        auto trusted = seal::trustedKeys(list);
+        if (!trusted)
+            return trusted.faults();
+        expected.trusted = std::move(trusted).value();
+        return expected;
+    }
+
     std::string m_file;
     std::optional<std::string> m_record;
     std::optional<std::string> m_key;
+    bool m_trust = false;
 };
 
 } // namespace

@@ -140,6 +140,13 @@ outcome::Outcome<bool> storeKey(const std::string &path, const SigningKey &key, 
     return true;
 }
 
+bool asksForPassphrase(const std::string &path)
+{
+    const auto bytes = readOwnersFile(path);
+    const BundleHandle bundle = bytes ? bundleFrom(bytes.value()) : BundleHandle();
+    return bundle && PKCS12_verify_mac(bundle.get(), "", -1) != 1;
+}
+
 outcome::Outcome<SigningKey> loadKey(const std::string &path, const std::string &passphrase)
 {
     const auto bytes = readOwnersFile(path);

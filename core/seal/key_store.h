@@ -53,4 +53,7 @@ private:
 /// owner.
 [[nodiscard]] outcome::Outcome<SigningKey> loadKey(const std::string &path, const std::string &passphrase);
 
+/// Whether the key at `path` was stored with a passphrase; false too where nothing is there or nothing can be read.
+[[nodiscard]] bool asksForPassphrase(const std::string &path);
+
 } // namespace hammerline::seal

@@ -1,5 +1,7 @@
 #include "seal/workshop_key.h"
 
+#include "seal/trusted_keys.h"
+
 #include <filesystem>
 
 namespace hammerline::seal {
@@ -15,20 +17,23 @@ bool isSomethingAt(const std::string &path)
 
 } // namespace
 
-outcome::Outcome<SigningKey> workshopKey(const std::string &path, const std::string &name, readings::Instant now)
+outcome::Outcome<SigningKey> workshopKey(const std::string &path, const std::string &name, readings::Instant now,
+                                         const std::string &passphrase)
 {
     if (path.empty())
         return outcome::Fault{.problem = "there is no place for the workshop's key; set HOME or name a file for it"};
     if (isSomethingAt(path))
-        return loadKey(path, {});
+        return loadKey(path, passphrase);
     auto made = makeSigningKey(name.empty() ? "Hammerline workshop" : name, now);
     if (!made)
         return made;
-    const auto stored = storeKey(path, made.value(), {});
-    if (stored)
-        return made;
+    const auto stored = storeKey(path, made.value(), passphrase);
+    if (stored) {
+        const auto listed = trustKey(trustedKeysFile(path), {made.value().fingerprint(), made.value().name()});
+        return listed ? made : listed.faults();
+    }
     // Another process may have been faster: then its key is the workshop's.
-    return isSomethingAt(path) ? loadKey(path, {}) : stored.faults();
+    return isSomethingAt(path) ? loadKey(path, passphrase) : stored.faults();
 }
 
 } // namespace hammerline::seal

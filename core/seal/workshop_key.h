@@ -7,9 +7,10 @@
 namespace hammerline::seal {
 
 /// The key at `path`. Where nothing is there, one is made under `name` ("Hammerline workshop" where that is empty),
-/// dated `now`, and stored without a passphrase before it is handed out. The faults of makeSigningKey, storeKey and
+/// dated `now`, and stored under the passphrase (empty: none is wished) before it is handed out; it stands on the list
+/// of trusted keys beside it (trusted_keys.h) from then on. The faults of makeSigningKey, storeKey and
 /// loadKey; a file that cannot be used is never replaced. Throws outcome::BrokenWorld where the disk fails.
 [[nodiscard]] outcome::Outcome<SigningKey> workshopKey(const std::string &path, const std::string &name,
-                                                       readings::Instant now);
+                                                       readings::Instant now, const std::string &passphrase = {});
 
 } // namespace hammerline::seal

@@ -4,9 +4,11 @@
 
 #include "command_line/command.h"
 #include "exchange/record_check.h"
+#include "seal/trusted_keys.h"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace hammerline::command_line {
 
@@ -16,8 +18,13 @@ struct RecordVerdict {
     std::optional<exchange::RecordCheck> check{};
 };
 
-/// `expected`: fingerprint of the one key that the record must be sealed by; absent: the one inside is taken.
-[[nodiscard]] outcome::Outcome<RecordVerdict> judgeRecord(const std::string &path,
-                                                          const std::optional<std::string> &expected);
+/// By whom a record may be sealed.
+struct ExpectedKeys {
+    std::optional<std::string> pinned{};     ///< fingerprint of the one key that it must be sealed by
+    std::vector<seal::TrustedKey> trusted{}; ///< those that are known here; asked where none is pinned
+};
+
+/// Where no key is pinned, the one inside is taken, unless it goes by the name of another that is trusted.
+[[nodiscard]] outcome::Outcome<RecordVerdict> judgeRecord(const std::string &path, const ExpectedKeys &expected);
 
 } // namespace hammerline::command_line

@@ -91,6 +91,22 @@ TEST_F(RecordCommand, OnlyASoundRecordOfTheSameInstrumentCanBeReplaced)
     EXPECT_FALSE(std::filesystem::exists(to));
 }
 
+TEST_F(RecordCommand, AKeyUnderAPassphraseSealsForThoseWhoKnowIt)
+{
+    const auto key = m_folder.file("key.p12");
+    const auto words = m_folder.write("words", "open sesame\nnot this\n");
+    const auto call = [&](const std::string &to, const std::string &file) {
+        return runCommand({"record", m_book, "--instrument", "1", "--to", m_folder.file(to), "--key-file", key,
+                           "--passphrase-file", file});
+    };
+    EXPECT_EQ(call("a.pdf", words).status, 0);
+    EXPECT_EQ(call("b.pdf", words).status, 0);
+    EXPECT_EQ(call("c.pdf", m_folder.write("others", "open barley\n")).status, 2);
+    EXPECT_EQ(call("d.pdf", m_folder.file("missing")).status, 2);
+    expectRefused({"record", m_book, "--instrument", "1", "--to", m_folder.file("e.pdf"), "--key-file", key},
+                  "passphrase");
+}
+
 TEST_F(RecordCommand, AnInstrumentWithoutReadingsGetsNone)
 {
     const auto to = m_folder.file("record.pdf");

@@ -39,7 +39,7 @@ protected:
     /// How verify ends for a file of these bytes.
     [[nodiscard]] int statusFor(const std::string &bytes) const
     {
-        return runCommand({"verify", m_folder.write("tampered.pdf", bytes)}).status;
+        return runCommand({"verify", m_folder.write("tampered.pdf", bytes)}, key()).status;
     }
     /// verify of a copy of the logbook that another program has changed with `sql`.
     [[nodiscard]] CommandRun afterSql(const std::string &sql) const
@@ -73,7 +73,7 @@ std::string outputOf(const std::string &call)
 
 TEST_F(VerifyCommand, ARecordAsItWasSealedIsTold)
 {
-    const auto ran = runCommand({"verify", pdf()});
+    const auto ran = runCommand({"verify", pdf()}, key());
     EXPECT_EQ(ran.status, 0) << ran.err;
     EXPECT_EQ(ran.err, "");
     EXPECT_THAT(ran.out, HasSubstr("sealed and unaltered"));
@@ -135,10 +135,26 @@ TEST_F(VerifyCommand, AnotherKeyOfTheSameNameIsToldApart)
         runCommand({"record", book(), "--instrument", "1", "--to", forged, "--key-file", m_folder.file("other.p12")})
             .status,
         0);
-    EXPECT_EQ(runCommand({"verify", forged}).status, 0);
-    const auto ran = runCommand({"verify", forged, "--key", signer().fingerprint()});
-    EXPECT_EQ(ran.status, 1);
-    EXPECT_THAT(ran.out, HasSubstr("not among those expected"));
+    const std::string nobodysKey = m_folder.file("elsewhere/key.p12");
+    EXPECT_EQ(runCommand({"verify", forged}, nobodysKey).status, 0) << "where nobody is trusted, the reader compares";
+    const auto pinned = runCommand({"verify", forged, "--key", signer().fingerprint()});
+    EXPECT_EQ(pinned.status, 1);
+    EXPECT_THAT(pinned.out, HasSubstr("not among those expected"));
+    const auto listed = runCommand({"verify", forged}, key());
+    EXPECT_EQ(listed.status, 1) << "the workshop's own key is on its list since it was made";
+    EXPECT_THAT(listed.out, HasSubstr("ANOTHER KEY"));
+}
+
+TEST_F(VerifyCommand, AKeyThatIsTrustedOnceIsKnownFromThenOn)
+{
+    const std::string elsewhere = m_folder.file("key.p12");
+    EXPECT_THAT(runCommand({"verify", pdf()}, elsewhere).out, HasSubstr("Compare the fingerprint"));
+    EXPECT_EQ(runCommand({"verify", m_folder.write("cut.pdf", fileText(pdf()) + " "), "--trust"}, elsewhere).status, 2);
+    EXPECT_EQ(runCommand({"verify", pdf(), "--trust"}, elsewhere).status, 0);
+    EXPECT_THAT(runCommand({"verify", pdf()}, elsewhere).out, HasSubstr("on the list of trusted keys"));
+    EXPECT_THAT(fileText(m_folder.file("trusted-keys.txt")), HasSubstr(signer().fingerprint() + " Ada Sample\n"));
+    (void)m_folder.write("trusted-keys.txt", "not a key\n");
+    EXPECT_EQ(runCommand({"verify", pdf()}, elsewhere).status, 2);
 }
 
 TEST_F(VerifyCommand, AWholeLogbookIsToldWithItsNewestDigest)

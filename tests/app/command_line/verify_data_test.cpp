@@ -52,7 +52,7 @@ protected:
                 {file.name, "text/plain", "data", file.name == "record.json" ? recordJson : file.content});
         const auto sealed = seal::sealRecord(seal::dress(seal::smallPdf(), dressing), seal::loadKey(key(), "").value(),
                                              seal::someDay());
-        return runCommand({"verify", m_folder.write("forged.pdf", sealed)});
+        return runCommand({"verify", m_folder.write("forged.pdf", sealed)}, key());
     }
 
     ScratchFolder m_folder;
@@ -63,7 +63,7 @@ private:
 
 TEST_F(VerifyData, ARecordAsTheProgramMakesItIsJudgedAnewAndAgrees)
 {
-    EXPECT_THAT(runCommand({"verify", pdf()}).out, HasSubstr("Judged anew: all 1056 verdicts follow"));
+    EXPECT_THAT(runCommand({"verify", pdf()}, key()).out, HasSubstr("Judged anew: all 1056 verdicts follow"));
     EXPECT_EQ(verifyForged(recordInside().dump()).status, 0);
 }
 
@@ -90,7 +90,7 @@ TEST_F(VerifyData, SealedDataThatNobodyCanReadIsNoGoodRecord)
 
 TEST_F(VerifyData, ALogbookThatHoldsTheEntryOfARecordIsTold)
 {
-    const auto ran = runCommand({"verify", book(), "--record", pdf()});
+    const auto ran = runCommand({"verify", book(), "--record", pdf()}, key());
     EXPECT_EQ(ran.status, 0) << ran.err;
     EXPECT_THAT(ran.out, AllOf(HasSubstr("the history is whole"), HasSubstr("as the record (revision 1 of"),
                                HasSubstr("sealed and unaltered")));
@@ -101,7 +101,7 @@ TEST_F(VerifyData, AHistoryWrittenAnewOrCutIsToldByTheRecordThatLeftBefore)
     // Whole in itself, by the program's own hand, and yet not the one that the record was made from.
     const std::string anew = m_folder.file("anew.hammerline");
     auto other = logbook::Logbook::create(anew, {}).value();
-    const auto verify = [&] { return runCommand({"verify", anew, "--record", pdf()}); };
+    const auto verify = [&] { return runCommand({"verify", anew, "--record", pdf()}, key()); };
     const auto cut = verify();
     EXPECT_EQ(cut.status, 1);
     EXPECT_THAT(cut.out, AllOf(HasSubstr("the history is whole"), HasSubstr("REWRITTEN: the history holds no entry")));

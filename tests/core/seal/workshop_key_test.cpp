@@ -1,3 +1,4 @@
+#include "seal/trusted_keys.h"
 #include "seal/workshop_key.h"
 
 #include <gtest/gtest.h>
@@ -53,6 +54,24 @@ TEST_F(WorkshopKey, NeverReplacesWhatCannotBeUsed)
     fs::create_symlink(m_folder / "nowhere", path());
     EXPECT_FALSE(workshopKey(path(), "Invented Workshop", m_now).ok());
     EXPECT_FALSE(fs::exists(m_folder / "nowhere"));
+}
+
+TEST_F(WorkshopKey, StoredUnderAPassphraseOpensWithThatAlone)
+{
+    const auto made = workshopKey(path(), "Invented Workshop", m_now, "open sesame");
+    ASSERT_TRUE(made.ok()) << made.fault().text();
+    EXPECT_TRUE(asksForPassphrase(path()));
+    EXPECT_FALSE(workshopKey(path(), "Invented Workshop", m_now).ok());
+    EXPECT_FALSE(workshopKey(path(), "Invented Workshop", m_now, "open sesam").ok());
+    EXPECT_EQ(workshopKey(path(), "", m_now, "open sesame").value().certificate(), made.value().certificate());
+}
+
+TEST_F(WorkshopKey, StandsOnItsOwnListOfTrustedKeysFromTheStart)
+{
+    const auto made = workshopKey(path(), "Invented Workshop", m_now).value();
+    EXPECT_FALSE(asksForPassphrase(path()));
+    const auto keys = trustedKeys(trustedKeysFile(path())).value();
+    EXPECT_EQ(keys, (std::vector<TrustedKey>{{made.fingerprint(), "Invented Workshop"}}));
 }
 
 TEST_F(WorkshopKey, WithoutAPlaceIsRefused)
