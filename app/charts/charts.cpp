@@ -14,11 +14,11 @@ namespace hammerline::charts {
 
 namespace {
 
-/// Words of the catalogue in the middle of a sentence.
-QString inSentence(catalogue::Quantity quantity)
+/// Words of the catalogue in the middle of a sentence: small, but in a language that writes its nouns with a capital.
+QString inSentence(catalogue::Quantity quantity, const QLocale &locale)
 {
     const QString name = wording::nameOf(quantity);
-    return name.left(1).toLower() + name.mid(1);
+    return locale.language() == QLocale::German ? name : name.left(1).toLower() + name.mid(1);
 }
 
 struct Tally {
@@ -59,7 +59,7 @@ QString judgedAnswer(const Tally &tally)
 QString titleOf(const ChartData &data)
 {
     const bool judged = tallyOf(data).judged > 0;
-    const QString name = inSentence(data.quantity);
+    const QString name = inSentence(data.quantity, data.form.locale);
     if (data.question == Question::HowSpread)
         return (judged ? QCoreApplication::translate("charts", "How far from its target is %1?")
                        : QCoreApplication::translate("charts", "How widely is %1 spread?"))

@@ -7,6 +7,7 @@
 
 #include "exchange/exchange.h"
 #include "record_pdf/record_input.h"
+#include "record_pdf/record_language.h"
 #include "record_pdf/record_pdf.h"
 #include "record_pdf/replaced_record.h"
 #include "sale_record/sale_record.h"
@@ -47,6 +48,13 @@ private:
     std::unique_ptr<QApplication> m_application;
 };
 
+outcome::Outcome<record_pdf::Language> parseLanguage(const std::optional<std::string> &text)
+{
+    if (const auto language = record_pdf::findLanguage(text.value_or("en")))
+        return *language;
+    return outcome::Fault{.problem = "--language: \"" + *text + "\" is not known here; write en or de"};
+}
+
 outcome::Outcome<record_pdf::Paper> parsePaper(const std::optional<std::string> &text)
 {
     if (!text || *text == "a4")
@@ -67,6 +75,7 @@ public:
         options.value("instrument", "ID", "Number of the instrument, see hammerline instruments", m_instrument);
         options.value("to", "FILE.pdf", "The file to write", m_to);
         options.value("paper", "a4|letter", "Size of the pages (a4)", m_paper);
+        options.value("language", "en|de", "Language of the record (en)", m_language);
         options.value("replaces", "FILE.pdf", "The earlier record that this one takes the place of", m_replaces);
         options.value("key-file", "FILE.p12", "The workshop's key, made where it is missing (one for all its records)",
                       m_keyFile);
@@ -81,6 +90,9 @@ public:
         const auto paper = parsePaper(m_paper);
         if (!paper)
             return paper.faults();
+        const auto language = parseLanguage(m_language);
+        if (!language)
+            return language.faults();
         const auto book = openToRead(m_logbook);
         const auto instrument = findInstrument(book, m_instrument);
         if (!instrument)
@@ -106,7 +118,7 @@ public:
             return passphrase.faults();
         const auto key = seal::workshopKey(m_keyFile.value_or(surroundings.keyFile), surroundings.person,
                                            surroundings.now(), passphrase.value());
-        return key ? write(record.value(), paper.value(), key.value()) : key.faults();
+        return key ? write(record.value(), paper.value(), language.value(), key.value()) : key.faults();
     }
 
 private:
@@ -123,10 +135,13 @@ private:
     }
 
     outcome::Outcome<Answer> write(const sale_record::SaleRecord &record, record_pdf::Paper paper,
-                                   const seal::SigningKey &key) const
+                                   record_pdf::Language language, const seal::SigningKey &key) const
     {
         const Painting painting;
-        const QByteArray pdf = record_pdf::makeSealedRecordPdf(record, {.paper = paper}, key);
+        record_pdf::LanguageOfRecord words(language);
+        record_pdf::RecordPdfOptions wish{.paper = paper};
+        words.speakIn(wish);
+        const QByteArray pdf = record_pdf::makeSealedRecordPdf(record, wish, key);
         const auto written = exchange::writeFile(m_to, {pdf.constData(), static_cast<std::size_t>(pdf.size())},
                                                  m_force ? exchange::Overwrite::Yes : exchange::Overwrite::No);
         if (!written)
@@ -140,6 +155,7 @@ private:
     std::string m_instrument;
     std::string m_to;
     std::optional<std::string> m_paper;
+    std::optional<std::string> m_language;
     std::optional<std::string> m_replaces;
     std::optional<std::string> m_keyFile;
     std::optional<std::string> m_passphraseFile;

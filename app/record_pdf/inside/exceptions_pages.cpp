@@ -44,8 +44,8 @@ void setMeasured(Sheet &sheet, const Context &context)
 {
     std::vector<Column> columns{{Record::tr("note"), 34}, {Record::tr("measure"), 62}, {Record::tr("verdict"), 40}};
     if (context.hasBefore())
-        columns.push_back({context.foundName(), 48, Qt::AlignRight});
-    columns.push_back({context.leftName(), 48, Qt::AlignRight});
+        columns.push_back({context.foundName(), 66, Qt::AlignRight});
+    columns.push_back({context.leftName(), 66, Qt::AlignRight});
     columns.push_back({QString(), 6});
     columns.push_back({Record::tr("what it means"), 0});
     Table table(sheet, columns);

@@ -97,7 +97,8 @@ void setFigure(Sheet &sheet, const Context &context)
     sheet.skip(std::max(big.height(), sentence.height()) + 12);
 }
 
-void setStrip(Sheet &sheet, const Context &context, const sale_record::PassPart &part, const QString &label)
+void setStrip(Sheet &sheet, const Context &context, const sale_record::PassPart &part, const QString &label,
+              double pictures)
 {
     keyboard_strip::StripSource source;
     source.compass = context.record.instrument.compass;
@@ -107,22 +108,23 @@ void setStrip(Sheet &sheet, const Context &context, const sale_record::PassPart 
     const auto model = keyboard_strip::modelOf(source);
     const auto style = keyboard_strip::printStyle(6);
     const double width = sheet.body().width();
-    const double height = keyboard_strip::heightFor(style, source.compass, width);
+    const double height = keyboard_strip::heightFor(style, source.compass, width) * pictures;
     sheet.paragraph(label, labelText);
     const QRectF rect(sheet.body().left(), sheet.y(), width, height);
     sheet.later([model, style, rect](QPainter &painter) { keyboard_strip::paintStrip(painter, rect, model, style); });
     sheet.skip(height + 8);
 }
 
-void setPicture(Sheet &sheet, const Context &context)
+void setPicture(Sheet &sheet, const Context &context, double pictures)
 {
     const auto &record = context.record;
     const QString named = QStringLiteral("%1, %2");
     const QLocale &locale = context.options.locale;
     if (context.hasBefore())
         setStrip(sheet, context, *record.asFound,
-                 named.arg(context.foundName(), dayText(record.asFound->pass.began, locale)));
-    setStrip(sheet, context, record.asLeft, named.arg(context.leftName(), dayText(record.asLeft.pass.began, locale)));
+                 named.arg(context.foundName(), dayText(record.asFound->pass.began, locale)), pictures);
+    setStrip(sheet, context, record.asLeft, named.arg(context.leftName(), dayText(record.asLeft.pass.began, locale)),
+             pictures);
     sheet.paragraph(
         Record::tr("Each key carries a small gauge with its worst measure on it: inside the grey field it is where "
                    "it should be; above or below the field it is too large or too small. A broken outline was not "
@@ -274,19 +276,33 @@ TextBlock footOfFrontPage(const Sheet &sheet, const Context &context)
     return {text, quietText, sheet.body().width()};
 }
 
-} // namespace
-
-void setFrontPage(Sheet &sheet, const Context &context)
+/// The whole page with its pictures of the keyboard `pictures` times as high as usual; how far it runs into its foot.
+double setFront(Sheet &sheet, const Context &context, double pictures)
 {
     setTitle(sheet, context);
     setFigure(sheet, context);
-    setPicture(sheet, context);
+    setPicture(sheet, context, pictures);
     sheet.paragraph(workSentence(context), storyText);
     const TextBlock foot = footOfFrontPage(sheet, context);
     setMeanings(sheet, context, sheet.room() - foot.height() - restHeight - 20);
     setRest(sheet, context);
     const QPointF at(sheet.body().left(), sheet.body().bottom() - foot.height());
     sheet.later([foot, at](QPainter &painter) { foot.paint(painter, at); });
+    return sheet.pageCount() > 1 ? sheet.fullRoom() : sheet.y() - at.y();
+}
+
+} // namespace
+
+void setFrontPage(Sheet &sheet, const Context &context)
+{
+    // Where there is much to say, the keyboard gives way: set for trial, then in earnest.
+    double pictures = 1;
+    for (; pictures > 0.6; pictures -= 0.1) {
+        Sheet trial(sheet.pageSize());
+        if (setFront(trial, context, pictures) <= 0)
+            break;
+    }
+    (void)setFront(sheet, context, pictures);
 }
 
 } // namespace hammerline::record_pdf

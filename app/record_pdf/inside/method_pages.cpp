@@ -30,7 +30,7 @@ QString climateText(const Pass &pass, const Context &context)
 {
     QStringList parts;
     if (pass.climate.celsius)
-        parts << Record::tr("%1 \u00b0C").arg(wording::numberText(*pass.climate.celsius, 1, context.form));
+        parts << Record::tr("%1 °C").arg(wording::numberText(*pass.climate.celsius, 1, context.form));
     if (pass.climate.relativeHumidityPercent)
         parts << Record::tr("%1 % relative humidity")
                      .arg(wording::numberText(*pass.climate.relativeHumidityPercent, 0, context.form));

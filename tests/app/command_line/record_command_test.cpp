@@ -91,6 +91,15 @@ TEST_F(RecordCommand, OnlyASoundRecordOfTheSameInstrumentCanBeReplaced)
     EXPECT_FALSE(std::filesystem::exists(to));
 }
 
+TEST_F(RecordCommand, SpeaksTheLanguageThatIsAskedFor)
+{
+    const auto to = m_folder.file("bericht.pdf");
+    ASSERT_EQ(runCommand({"record", m_book, "--instrument", "1", "--to", to, "--language", "de"}).status, 0);
+    EXPECT_NE(fileText(to).find("/Lang (de)"), std::string::npos);
+    expectRefused({"record", m_book, "--instrument", "1", "--to", m_folder.file("x.pdf"), "--language", "xx"},
+                  "--language");
+}
+
 TEST_F(RecordCommand, AKeyUnderAPassphraseSealsForThoseWhoKnowIt)
 {
     const auto key = m_folder.file("key.p12");

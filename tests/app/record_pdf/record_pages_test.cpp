@@ -3,6 +3,7 @@
 #include "record_file.h"
 
 #include "exchange/answers_json.h"
+#include "record_pdf/record_language.h"
 #include "support/json_schema.h"
 
 #include <QBuffer>
@@ -177,8 +178,13 @@ void expectTidy(const std::vector<Word> &words, QSizeF size)
 
 TEST_F(RecordPages, NoWordIsClippedOrLiesOverAnother)
 {
-    for (const Paper paper : {Paper::A4, Paper::Letter}) {
+    for (const auto &[paper, language] : {std::pair(Paper::A4, Language::English),
+                                          {Paper::Letter, Language::English},
+                                          {Paper::A4, Language::German},
+                                          {Paper::Letter, Language::German}}) {
+        LanguageOfRecord words(language);
         RecordPdfOptions options;
+        words.speakIn(options);
         options.paper = paper;
         options.seal = SealLine{QStringLiteral("Invented Workshop"), QString(79, QLatin1Char('a'))};
         makeFull(options, true);

@@ -1,0 +1,1408 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>Record</name>
+    <message>
+        <source>Exceptions</source>
+        <translation>Ausnahmen</translation>
+    </message>
+    <message>
+        <source>Every reading</source>
+        <translation>Jeder Messwert</translation>
+    </message>
+    <message>
+        <source>renewed</source>
+        <translation>erneuert</translation>
+    </message>
+    <message>
+        <source>repinned</source>
+        <translation>neu geachst</translation>
+    </message>
+    <message>
+        <source>cleaned</source>
+        <translation>gereinigt</translation>
+    </message>
+    <message>
+        <source>recovered</source>
+        <translation>neu belegt</translation>
+    </message>
+    <message>
+        <source>refinished</source>
+        <translation>Oberfläche neu</translation>
+    </message>
+    <message>
+        <source>replated</source>
+        <translation>neu vernickelt</translation>
+    </message>
+    <message>
+        <source>pedal trapwork</source>
+        <translation>Pedalmechanik</translation>
+    </message>
+    <message>
+        <source>restrung</source>
+        <translation>neu besaitet</translation>
+    </message>
+    <message>
+        <source>repaired</source>
+        <translation>repariert</translation>
+    </message>
+    <message>
+        <source>found altered</source>
+        <translation>verändert vorgefunden</translation>
+    </message>
+    <message>
+        <source>other work</source>
+        <translation>andere Arbeit</translation>
+    </message>
+    <message>
+        <source>Case</source>
+        <translation>Gehäuse</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Action</source>
+        <translation>Mechanik</translation>
+    </message>
+    <message>
+        <source>Pedals</source>
+        <translation>Pedale</translation>
+    </message>
+    <message>
+        <source>Strings</source>
+        <translation>Saiten</translation>
+    </message>
+    <message>
+        <source>Pin block</source>
+        <translation>Stimmstock</translation>
+    </message>
+    <message>
+        <source>Soundboard</source>
+        <translation>Resonanzboden</translation>
+    </message>
+    <message>
+        <source>unserviceable</source>
+        <translation>unbrauchbar</translation>
+    </message>
+    <message>
+        <source>poor</source>
+        <translation>schlecht</translation>
+    </message>
+    <message>
+        <source>serviceable</source>
+        <translation>brauchbar</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>as new</source>
+        <translation>wie neu</translation>
+    </message>
+    <message>
+        <source>As received</source>
+        <translation>Bei Annahme</translation>
+    </message>
+    <message>
+        <source>As it leaves</source>
+        <translation>Bei Abgabe</translation>
+    </message>
+    <message>
+        <source>whole instrument</source>
+        <translation>ganzes Instrument</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min</source>
+        <translation>%1 h %2 min</translation>
+    </message>
+    <message>
+        <source>out</source>
+        <translation>außen</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation>knapp</translation>
+    </message>
+    <message>
+        <source>uneven</source>
+        <translation>ungleich</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>measure</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>what it means</source>
+        <translation>was das heißt</translation>
+    </message>
+    <message>
+        <source>Accepted as it is</source>
+        <translation>So angenommen</translation>
+    </message>
+    <message>
+        <source>Promised by the tolerance set and not measured</source>
+        <translation>Im Toleranzsatz zugesagt und nicht gemessen</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>wie viele</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>Töne</translation>
+    </message>
+    <message>
+        <source>Accepted as they are</source>
+        <translation>So angenommen</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>warum</translation>
+    </message>
+    <message>
+        <source>by whom, when</source>
+        <translation>von wem, wann</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>There are none: every measure that the tolerance set names was read, lies inside its limits and is even with its neighbours.</source>
+        <translation>Es gibt keine: Jedes Maß, das der Toleranzsatz nennt, wurde gemessen, liegt in seinen Grenzen und ist gleichmäßig mit seinen Nachbarn.</translation>
+    </message>
+    <message>
+        <source>Out of limits, close to a limit, or uneven, worst first: ordered by the distance from target in units of half the width between the limits.</source>
+        <translation>Außerhalb der Grenzen, knapp an einer Grenze oder ungleich, das Schlimmste zuerst: geordnet nach dem Abstand vom Sollwert, gemessen in halben Breiten zwischen den Grenzen.</translation>
+    </message>
+    <message>
+        <source>Regulation record</source>
+        <translation>Regulierungsbericht</translation>
+    </message>
+    <message>
+        <source>measures that this workshop promises are where they should be, as measured on %1.</source>
+        <translation>Maße, die diese Werkstatt zusagt, sind da, wo sie sein sollen, gemessen am %1.</translation>
+    </message>
+    <message>
+        <source>When the instrument came in, %1 of %2 were.</source>
+        <translation>Als das Instrument kam, waren es %1 von %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Each key carries a small gauge with its worst measure on it: inside the grey field it is where it should be; above or below the field it is too large or too small. A broken outline was not measured. A small step at a key's edge: the key differs much from its neighbour.</source>
+        <translation>Jede Taste trägt eine kleine Anzeige mit ihrem schlechtesten Maß: Im grauen Feld ist es da, wo es sein soll; über oder unter dem Feld ist es zu groß oder zu klein. Ein gestrichelter Umriss wurde nicht gemessen. Eine kleine Stufe am Rand: Die Taste weicht stark von ihrer Nachbarin ab.</translation>
+    </message>
+    <message>
+        <source> The work was not finished when these readings were taken.</source>
+        <translation> Die Arbeit war bei diesen Messungen noch nicht fertig.</translation>
+    </message>
+    <message>
+        <source> These readings show the instrument as it came; no work on it is recorded.</source>
+        <translation> Diese Messwerte zeigen das Instrument, wie es kam; eine Arbeit daran ist nicht verzeichnet.</translation>
+    </message>
+    <message>
+        <source>The action was measured key by key (%1 readings).</source>
+        <translation>Die Mechanik wurde Taste für Taste gemessen (%1 Messwerte).</translation>
+    </message>
+    <message>
+        <source>The action was measured key by key (%1 readings). How it was before is not recorded.</source>
+        <translation>Die Mechanik wurde Taste für Taste gemessen (%1 Messwerte). Wie sie vorher war, ist nicht verzeichnet.</translation>
+    </message>
+    <message>
+        <source>The action was measured key by key as it came (%1 readings), set, and measured again (%2 readings). %3 measures that were outside their limits came inside.</source>
+        <translation>Die Mechanik wurde Taste für Taste gemessen, wie sie kam (%1 Messwerte), reguliert und wieder gemessen (%2 Messwerte). %3 Maße von außerhalb kamen in ihre Grenzen.</translation>
+    </message>
+    <message>
+        <source>Renewed: %1.</source>
+        <translation>Erneuert: %1.</translation>
+    </message>
+    <message>
+        <source>Parts of it are not as its maker built them: see what was done.</source>
+        <translation>Manches daran ist nicht mehr, wie der Hersteller es gebaut hat: siehe, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>What a player feels</source>
+        <translation>Was man beim Spielen merkt</translation>
+    </message>
+    <message>
+        <source>keys out before</source>
+        <translation>außen vorher</translation>
+    </message>
+    <message>
+        <source>keys out now</source>
+        <translation>außen jetzt</translation>
+    </message>
+    <message>
+        <source>Nothing that was promised is outside its limits or unmeasured.</source>
+        <translation>Nichts Zugesagtes liegt außerhalb seiner Grenzen oder ist ungemessen.</translation>
+    </message>
+    <message>
+        <source>Outside their limits: %1. Promised and not measured: %2. Page %3 names each of them.</source>
+        <translation>Außerhalb der Grenzen: %1. Zugesagt und nicht gemessen: %2. Seite %3 nennt sie.</translation>
+    </message>
+    <message>
+        <source>This record speaks of the day on which the instrument was measured. It is no promise of how long that lasts. The pages that follow are for your technician: limits and their sources, charts, every reading, and how it was measured.</source>
+        <translation>Dieser Bericht spricht von dem Tag, an dem gemessen wurde. Er verspricht nicht, wie lange das so bleibt. Die folgenden Seiten sind für Fachleute: Grenzen und ihre Quellen, Schaubilder, jeder Messwert, und wie gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Revision %1. It takes the place of revision %2, issued on %3.</source>
+        <translation>Fassung %1. Sie ersetzt Fassung %2, ausgestellt am %3.</translation>
+    </message>
+    <message>
+        <source>Sealed by %1. Fingerprint of the certificate (SHA-256):
+%2</source>
+        <translation>Gesiegelt von %1. Fingerabdruck des Zertifikats (SHA-256):
+%2</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>%1 % relative humidity</source>
+        <translation>%1 % relative Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>began</source>
+        <translation>begonnen</translation>
+    </message>
+    <message>
+        <source>measured by</source>
+        <translation>gemessen von</translation>
+    </message>
+    <message>
+        <source>climate</source>
+        <translation>Raumklima</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>resolution of the gauge</source>
+        <translation>Auflösung des Messmittels</translation>
+    </message>
+    <message>
+        <source>its expanded uncertainty, k = 2</source>
+        <translation>erweiterte Unsicherheit, k = 2</translation>
+    </message>
+    <message>
+        <source>dip measured at</source>
+        <translation>Tiefgang gemessen</translation>
+    </message>
+    <message>
+        <source>drop measured</source>
+        <translation>Abnicken gemessen</translation>
+    </message>
+    <message>
+        <source>readings, takes counted</source>
+        <translation>Messwerte mit Wiederholungen</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>sections</source>
+        <translation>Lagen</translation>
+    </message>
+    <message>
+        <source>The instrument as received</source>
+        <translation>Das Instrument bei Annahme</translation>
+    </message>
+    <message>
+        <source>what stands there</source>
+        <translation>was dort steht</translation>
+    </message>
+    <message>
+        <source>stringing</source>
+        <translation>Besaitung</translation>
+    </message>
+    <message>
+        <source>dampers</source>
+        <translation>Dämpfer</translation>
+    </message>
+    <message>
+        <source>What each measure is</source>
+        <translation>Was jedes Maß ist</translation>
+    </message>
+    <message>
+        <source>how it is measured</source>
+        <translation>wie es gemessen wird</translation>
+    </message>
+    <message>
+        <source>What was not measured</source>
+        <translation>Was nicht gemessen wurde</translation>
+    </message>
+    <message>
+        <source>On no note: %1.</source>
+        <translation>An keinem Ton: %1.</translation>
+    </message>
+    <message>
+        <source>Single notes that were promised and not read are listed under “%1”.</source>
+        <translation>Einzelne Töne, die zugesagt und nicht gemessen wurden, stehen unter „%1“.</translation>
+    </message>
+    <message>
+        <source>This record is about the regulation of the action. It says nothing of tuning, tone, strings, soundboard, pin block, case or value.</source>
+        <translation>Dieser Bericht handelt von der Regulierung der Mechanik. Er sagt nichts über Stimmung, Klang, Saiten, Resonanzboden, Stimmstock, Gehäuse oder Wert.</translation>
+    </message>
+    <message>
+        <source>Signed by %1 on %2 (revision %3 of the pass).</source>
+        <translation>Abgezeichnet von %1 am %2 (Fassung %3 des Durchgangs).</translation>
+    </message>
+    <message>
+        <source>Nobody has signed the readings as left in the logbook.</source>
+        <translation>Niemand hat die Messwerte der Abgabe im Logbuch abgezeichnet.</translation>
+    </message>
+    <message>
+        <source>This is revision %1 of the record. It takes the place of revision %2, issued on %3, whose file has the digest (SHA-256)
+%4</source>
+        <translation>Dies ist Fassung %1 des Berichts. Sie ersetzt Fassung %2, ausgestellt am %3, deren Datei die Prüfsumme (SHA-256) hat:
+%4</translation>
+    </message>
+    <message>
+        <source>Buyer: %1</source>
+        <translation>Käufer: %1</translation>
+    </message>
+    <message>
+        <source>Price: %1</source>
+        <translation>Preis: %1</translation>
+    </message>
+    <message>
+        <source>Of the sale: %1</source>
+        <translation>Zum Verkauf: %1</translation>
+    </message>
+    <message>
+        <source>What this record is</source>
+        <translation>Was dieser Bericht ist</translation>
+    </message>
+    <message>
+        <source>Issued on %1 by %2 with Hammerline %3. It speaks of the instrument on the day it was measured and of no other day. The readings stand inside this document as files: record.json and readings.csv%4.</source>
+        <translation>Ausgestellt am %1 von: %2, mit Hammerline %3. Er spricht vom Instrument an dem Tag, an dem es gemessen wurde, und von keinem anderen. Die Messwerte stehen als Dateien in diesem Dokument: record.json und readings.csv%4.</translation>
+    </message>
+    <message>
+        <source> (as left) and readings-as-found.csv</source>
+        <translation> (bei Abgabe) und readings-as-found.csv (bei Annahme)</translation>
+    </message>
+    <message>
+        <source>The logbook that this record was made from stood at entry %1 of its history, whose digest (SHA-256) is
+%2
+Whoever keeps the logbook can be asked to show that it still holds this entry.</source>
+        <translation>Das Logbuch, aus dem dieser Bericht stammt, stand bei Eintrag %1 seiner Geschichte, dessen Prüfsumme (SHA-256) lautet:
+%2
+Wer das Logbuch führt, kann gebeten werden zu zeigen, dass es diesen Eintrag noch enthält.</translation>
+    </message>
+    <message>
+        <source>How it was measured</source>
+        <translation>Wie gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>These are the usual cautions of the trade and no legal advice. The law of your country, local rules and licensed practice come before them.</source>
+        <translation>Dies sind die üblichen Vorsichtsregeln des Handwerks und keine Rechtsberatung. Das Recht Ihres Landes, örtliche Vorschriften und zugelassene Fachbetriebe gehen ihnen vor.</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>▲ out, above the upper limit · ▼ out, below the lower limit · ~ inside, but close to a limit · u uneven with its lower neighbour · * mean of more than one take · missing: promised and not read. A thin line marks a section break. Every take stands in the files inside this document.</source>
+        <translation>▲ außerhalb, über der oberen Grenze · ▼ außerhalb, unter der unteren Grenze · ~ innerhalb, aber knapp an einer Grenze · u ungleich mit dem tieferen Nachbarn · * Mittel mehrerer Messungen · fehlt: zugesagt und nicht gemessen. Eine dünne Linie trennt Lagen. Tonnamen in internationaler Schreibweise: B ist das deutsche H, A# das deutsche B. Jede Messung steht in den Dateien in diesem Dokument.</translation>
+    </message>
+    <message>
+        <source>%1 cm long</source>
+        <translation>%1 cm lang</translation>
+    </message>
+    <message>
+        <source>%1 cm high</source>
+        <translation>%1 cm hoch</translation>
+    </message>
+    <message>
+        <source>The keys lie level</source>
+        <translation>Die Tasten liegen in einer Ebene</translation>
+    </message>
+    <message>
+        <source>The hammers wait at the right distance from the strings</source>
+        <translation>Die Hämmer warten im richtigen Abstand von den Saiten</translation>
+    </message>
+    <message>
+        <source>The key takes hold of the hammer without slack</source>
+        <translation>Die Taste nimmt den Hammer ohne Leerlauf mit</translation>
+    </message>
+    <message>
+        <source>The hammer is let go close to the string, for soft playing</source>
+        <translation>Der Hammer wird nah an der Saite freigegeben, für leises Spiel</translation>
+    </message>
+    <message>
+        <source>The hammer sinks back a little once it is let go</source>
+        <translation>Der Hammer sinkt nach der Freigabe ein wenig zurück</translation>
+    </message>
+    <message>
+        <source>The keys go down equally deep</source>
+        <translation>Die Tasten gehen gleich tief</translation>
+    </message>
+    <message>
+        <source>The end of the key's way feels alike</source>
+        <translation>Das Ende des Tastenwegs fühlt sich gleich an</translation>
+    </message>
+    <message>
+        <source>The hammer is caught after its blow, for fast repeats</source>
+        <translation>Der Hammer wird gefangen, für schnelle Wiederholung</translation>
+    </message>
+    <message>
+        <source>The dampers lift at the right moment</source>
+        <translation>Die Dämpfer heben im richtigen Augenblick</translation>
+    </message>
+    <message>
+        <source>The keys ask for a like weight of hand</source>
+        <translation>Die Tasten verlangen ein gleiches Gewicht der Hand</translation>
+    </message>
+    <message>
+        <source>The keys come back with a like strength</source>
+        <translation>Die Tasten kommen mit gleicher Kraft zurück</translation>
+    </message>
+    <message>
+        <source>Grand piano</source>
+        <translation>Flügel</translation>
+    </message>
+    <message>
+        <source>Upright piano</source>
+        <translation>Klavier</translation>
+    </message>
+    <message>
+        <source>serial number %1</source>
+        <translation>Seriennummer %1</translation>
+    </message>
+    <message>
+        <source>built %1</source>
+        <translation>gebaut %1</translation>
+    </message>
+    <message>
+        <source>%1 notes, %2</source>
+        <translation>%1 Töne, %2</translation>
+    </message>
+    <message>
+        <source>Strings. The strings of a piano pull with many tonnes together. A string or a pin that lets go can hurt badly. Leave strings, pins and frame to a trained technician.</source>
+        <translation>Saiten. Die Saiten eines Klaviers ziehen zusammen mit vielen Tonnen. Eine Saite oder ein Wirbel, der nachgibt, kann schwer verletzen. Saiten, Wirbel und Rahmen gehören in geschulte Hände.</translation>
+    </message>
+    <message>
+        <source>Tipping. A tall upright is heavy at its back and can fall over backwards. Nobody stands behind it while it is moved; have it moved by people who do this for a living, and keep it on level floor.</source>
+        <translation>Kippen. Ein hohes Klavier ist hinten schwer und kann nach hinten umfallen. Niemand steht dahinter, während es bewegt wird; lassen Sie es von Leuten bewegen, die das beruflich tun, und stellen Sie es auf ebenen Boden.</translation>
+    </message>
+    <message>
+        <source>Lead. The keys of this instrument may hold lead weights, and old lead sheds a pale dust. Keep children from it, wipe moist rather than brush, wash hands. Local rules on lead come first.</source>
+        <translation>Blei. Die Tasten dieses Instruments können Bleigewichte enthalten, und altes Blei gibt einen hellen Staub ab. Halten Sie Kinder davon fern, wischen Sie feucht statt zu bürsten, waschen Sie die Hände. Örtliche Vorschriften über Blei gehen vor.</translation>
+    </message>
+    <message>
+        <source>Ivory. The keys of this instrument may be covered with ivory; this record does not say whether they are. Many countries restrict its sale, hire or carriage across a border: ask the law of your country before you sell, lend or move the instrument.</source>
+        <translation>Elfenbein. Die Tasten dieses Instruments können mit Elfenbein belegt sein; ob sie es sind, sagt dieser Bericht nicht. Viele Länder beschränken Verkauf, Vermietung oder Beförderung über eine Grenze: Fragen Sie nach dem Recht Ihres Landes, bevor Sie das Instrument verkaufen, verleihen oder befördern.</translation>
+    </message>
+    <message>
+        <source>Dust. Old pianos hold dust that may carry moth poison, mould or old finish. Have it cleaned with suction and a mask by somebody who knows it; local rules come first.</source>
+        <translation>Staub. In alten Klavieren liegt Staub, der Mottengift, Schimmel oder alten Lack enthalten kann. Lassen Sie ihn mit Absaugung und Maske von jemandem entfernen, der sich auskennt; örtliche Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>Climate. Wood and felt move with the seasons, and the distances in this record with them. A steady room, neither dry nor damp, keeps the instrument closest to the state written here.</source>
+        <translation>Klima. Holz und Filz bewegen sich mit den Jahreszeiten und mit ihnen die Abstände in diesem Bericht. Ein gleichmäßiger Raum, weder trocken noch feucht, hält das Instrument am nächsten an dem Zustand, der hier steht.</translation>
+    </message>
+    <message>
+        <source>Guarded: a value counts as in only where it lies inside its limits by at least the expanded uncertainty W. Nearer to a limit than that, it is called close to the limit; beyond the limit, out.</source>
+        <translation>Mit Schutzabstand: Ein Wert gilt nur dann als innerhalb, wenn er um mindestens die erweiterte Unsicherheit W in seinen Grenzen liegt. Näher an einer Grenze heißt er knapp; jenseits der Grenze außerhalb.</translation>
+    </message>
+    <message>
+        <source>Simple: a value counts as in where it lies inside its limits or on one of them, and as out beyond. Close to a limit, the uncertainty of the gauge may put the true value on the other side; buyer and shop share that risk.</source>
+        <translation>Einfach: Ein Wert gilt als innerhalb, wenn er in seinen Grenzen oder auf einer liegt, und jenseits als außerhalb. Nah an einer Grenze kann der wahre Wert wegen der Unsicherheit des Messmittels auf der anderen Seite liegen; dieses Risiko teilen Käufer und Werkstatt.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <translation>d. MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>notes
+read</source>
+        <translation>Töne
+gelesen</translation>
+    </message>
+    <message>
+        <source>not
+read</source>
+        <translation>nicht
+gelesen</translation>
+    </message>
+    <message>
+        <source>close to
+a limit</source>
+        <translation>knapp an
+Grenze</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>standard
+deviation</source>
+        <translation>Standard-
+abweichung</translation>
+    </message>
+    <message>
+        <source>What changed, over the notes read in both passes</source>
+        <translation>Was sich änderte, an Tönen mit beiden Messungen</translation>
+    </message>
+    <message>
+        <source>mean change</source>
+        <translation>mittlere Änd.</translation>
+    </message>
+    <message>
+        <source>95 % of the mean change</source>
+        <translation>95 % der mittleren Änderung</translation>
+    </message>
+    <message>
+        <source>mended</source>
+        <translation>behoben</translation>
+    </message>
+    <message>
+        <source>spoiled</source>
+        <translation>verdorben</translation>
+    </message>
+    <message>
+        <source>Mended: out as found and not out as left. Spoiled: the reverse. The interval is that of a paired comparison (Student, two-sided).</source>
+        <translation>Behoben: bei Annahme außerhalb und bei Abgabe nicht mehr. Verdorben: umgekehrt. Der Bereich ist der eines gepaarten Vergleichs (Student, zweiseitig).</translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <translation>Vorher und nachher</translation>
+    </message>
+    <message>
+        <source>The state in figures</source>
+        <translation>Der Zustand in Zahlen</translation>
+    </message>
+    <message>
+        <source>Along the keyboard</source>
+        <translation>Entlang der Klaviatur</translation>
+    </message>
+    <message>
+        <source>as the set</source>
+        <translation>wie der Satz</translation>
+    </message>
+    <message>
+        <source>no source</source>
+        <translation>ohne Quelle</translation>
+    </message>
+    <message>
+        <source>keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>at note</source>
+        <translation>beim Ton</translation>
+    </message>
+    <message>
+        <source>lowest</source>
+        <translation>kleinster</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>Sollwert</translation>
+    </message>
+    <message>
+        <source>highest</source>
+        <translation>größter</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>naturals</source>
+        <translation>weiße</translation>
+    </message>
+    <message>
+        <source>sharps</source>
+        <translation>schwarze</translation>
+    </message>
+    <message>
+        <source>Between two notes named here the values lie on a straight line by note number; beyond the outermost they stay.</source>
+        <translation>Zwischen zwei hier genannten Tönen liegen die Werte auf einer Geraden über der Tonnummer; jenseits der äußersten bleiben sie gleich.</translation>
+    </message>
+    <message>
+        <source>not counted in</source>
+        <translation>nicht eingerechnet</translation>
+    </message>
+    <message>
+        <source>%1, k = %2</source>
+        <translation>%1, k = %2</translation>
+    </message>
+    <message>
+        <source>Decision rule</source>
+        <translation>Entscheidungsregel</translation>
+    </message>
+    <message>
+        <source>rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>expanded uncertainty W</source>
+        <translation>erweiterte Unsicherheit W</translation>
+    </message>
+    <message>
+        <source>largest step that is even</source>
+        <translation>größte Stufe, die noch gleichmäßig ist</translation>
+    </message>
+    <message>
+        <source>A step is the difference from the nearest lower note that was read, at most four notes below, of the same colour where keys are compared, and not across a section break.</source>
+        <translation>Eine Stufe ist der Unterschied zum nächsttieferen gemessenen Ton, höchstens vier Töne darunter, von gleicher Farbe, wo Tasten verglichen werden, und nicht über eine Lagengrenze hinweg.</translation>
+    </message>
+    <message>
+        <source>What was promised</source>
+        <translation>Was zugesagt war</translation>
+    </message>
+    <message>
+        <source>Tolerance set: %1.</source>
+        <translation>Toleranzsatz: %1.</translation>
+    </message>
+    <message>
+        <source>The set names no source.</source>
+        <translation>Der Satz nennt keine Quelle.</translation>
+    </message>
+    <message>
+        <source>Source of the set: %1</source>
+        <translation>Quelle des Satzes: %1</translation>
+    </message>
+    <message>
+        <source>Where the maker's manual gives other values, the manual outranks these.</source>
+        <translation>Wo das Handbuch des Herstellers andere Werte nennt, geht das Handbuch vor.</translation>
+    </message>
+    <message>
+        <source>The log of work holds no entry.</source>
+        <translation>Das Arbeitsbuch enthält keinen Eintrag.</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>material, remark</source>
+        <translation>Material, Bemerkung</translation>
+    </message>
+    <message>
+        <source>by whom, time</source>
+        <translation>von wem, Zeit</translation>
+    </message>
+    <message>
+        <source>Departures from the original build</source>
+        <translation>Abweichungen von der ursprünglichen Bauart</translation>
+    </message>
+    <message>
+        <source>None is recorded.</source>
+        <translation>Keine ist verzeichnet.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 of 5)</source>
+        <translation>%1 (%2 von 5)</translation>
+    </message>
+    <message>
+        <source>Condition by area</source>
+        <translation>Zustand nach Bereichen</translation>
+    </message>
+    <message>
+        <source>By the workshop's eye on the day, on five steps from unserviceable (1) to as new (5).</source>
+        <translation>Nach dem Augenschein der Werkstatt am Tag, in fünf Stufen von unbrauchbar (1) bis wie neu (5).</translation>
+    </message>
+    <message>
+        <source>Photographs</source>
+        <translation>Fotografien</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>Regulation record: %1</source>
+        <translation>Regulierungsbericht: %1</translation>
+    </message>
+    <message>
+        <source>Issued %1</source>
+        <translation>Ausgestellt am %1</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>charts</name>
+    <message>
+        <source>None of %1 notes read is out</source>
+        <translation>Keiner von %1 gemessenen Tönen liegt außerhalb</translation>
+    </message>
+    <message>
+        <source>%1 of %2 notes read are out: %3 too large, %4 too small</source>
+        <translation>%1 von %2 gemessenen Tönen liegen außerhalb: %3 zu groß, %4 zu klein</translation>
+    </message>
+    <message>
+        <source>; %1 close to a limit</source>
+        <translation>; %1 knapp an einer Grenze</translation>
+    </message>
+    <message>
+        <source>How far from its target is %1?</source>
+        <translation>Wie weit vom Sollwert ist: %1?</translation>
+    </message>
+    <message>
+        <source>How widely is %1 spread?</source>
+        <translation>Wie breit streut: %1?</translation>
+    </message>
+    <message>
+        <source>Where along the keyboard is %1 outside its limits?</source>
+        <translation>%1: Wo auf der Klaviatur außerhalb der Grenzen?</translation>
+    </message>
+    <message>
+        <source>How does %1 run along the keyboard?</source>
+        <translation>%1: Verlauf entlang der Klaviatur</translation>
+    </message>
+    <message>
+        <source>Nothing read yet</source>
+        <translation>Noch nichts gemessen</translation>
+    </message>
+    <message>
+        <source>Notes read: %1, none judged</source>
+        <translation>Gemessene Töne: %1, keiner beurteilt</translation>
+    </message>
+    <message>
+        <source>; %1 not read</source>
+        <translation>; %1 nicht gemessen</translation>
+    </message>
+    <message>
+        <source>The chart could not be written to %1: %2. Nothing was changed there; choose another folder or make room and try again.</source>
+        <translation>Das Schaubild konnte nicht nach %1 geschrieben werden: %2. Dort wurde nichts geändert; wählen Sie einen anderen Ordner oder schaffen Sie Platz.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>%1, within</source>
+        <translation>%1, innerhalb</translation>
+    </message>
+    <message>
+        <source>close to a limit</source>
+        <translation>knapp an einer Grenze</translation>
+    </message>
+    <message>
+        <source>too large</source>
+        <translation>zu groß</translation>
+    </message>
+    <message>
+        <source>too small</source>
+        <translation>zu klein</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>limits and target of naturals</source>
+        <translation>Grenzen und Sollwert, weiße</translation>
+    </message>
+    <message>
+        <source>limits and target</source>
+        <translation>Grenzen und Sollwert</translation>
+    </message>
+    <message>
+        <source>of sharps</source>
+        <translation>schwarze</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, from target</source>
+        <translation>%1, vom Sollwert</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Töne</translation>
+    </message>
+    <message>
+        <source>inside on every note</source>
+        <translation>an jedem Ton innerhalb</translation>
+    </message>
+</context>
+<context>
+    <name>keyboard_strip</name>
+    <message>
+        <source>within</source>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>close to a limit</source>
+        <translation>knapp an einer Grenze</translation>
+    </message>
+    <message>
+        <source>too large</source>
+        <translation>zu groß</translation>
+    </message>
+    <message>
+        <source>too small</source>
+        <translation>zu klein</translation>
+    </message>
+    <message>
+        <source>off the scale</source>
+        <translation>jenseits der Anzeige</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>geplant</translation>
+    </message>
+    <message>
+        <source>uneven</source>
+        <translation>ungleich</translation>
+    </message>
+    <message>
+        <source>concession</source>
+        <translation>so angenommen</translation>
+    </message>
+    <message>
+        <source>read twice</source>
+        <translation>zweimal gemessen</translation>
+    </message>
+    <message>
+        <source>fault of the key</source>
+        <translation>Fehler der Taste</translation>
+    </message>
+    <message>
+        <source> Also out: %1.</source>
+        <translation> Auch außerhalb: %1.</translation>
+    </message>
+    <message>
+        <source>Worst of all quantities</source>
+        <translation>Schlechtestes aller Maße</translation>
+    </message>
+</context>
+<context>
+    <name>wording</name>
+    <message>
+        <source>Key height</source>
+        <translation>Tastenhöhe</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Top of the key at rest, above the key bed or the workshop's own reference line.</source>
+        <translation>Oberseite der ruhenden Taste über dem Stuhlboden oder der eigenen Bezugslinie der Werkstatt.</translation>
+    </message>
+    <message>
+        <source>Blow</source>
+        <translation>Steighöhe</translation>
+    </message>
+    <message>
+        <source>blow</source>
+        <translation>Steigh.</translation>
+    </message>
+    <message>
+        <source>From the crown of the hammer at rest to the string.</source>
+        <translation>Von der Kuppe des ruhenden Hammers bis zur Saite.</translation>
+    </message>
+    <message>
+        <source>Lost motion</source>
+        <translation>Leerweg</translation>
+    </message>
+    <message>
+        <source>lost mot.</source>
+        <translation>Leerweg</translation>
+    </message>
+    <message>
+        <source>Travel of the key at its front before the hammer moves.</source>
+        <translation>Weg der Taste an der Vorderkante, bevor der Hammer sich bewegt.</translation>
+    </message>
+    <message>
+        <source>Let-off</source>
+        <translation>Auslösung</translation>
+    </message>
+    <message>
+        <source>let-off</source>
+        <translation>Auslös.</translation>
+    </message>
+    <message>
+        <source>From the crown of the hammer to the string at the point where it escapes, key moved very slowly.</source>
+        <translation>Von der Kuppe des Hammers bis zur Saite an der Stelle, wo er auslöst, Taste sehr langsam bewegt.</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Abnicken</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>Abnicken</translation>
+    </message>
+    <message>
+        <source>How far the hammer falls below the let-off point, key held down after a slow stroke.</source>
+        <translation>Wie weit der Hammer unter den Auslösepunkt fällt, Taste nach langsamem Druck gehalten.</translation>
+    </message>
+    <message>
+        <source>Dip</source>
+        <translation>Tiefgang</translation>
+    </message>
+    <message>
+        <source>dip</source>
+        <translation>Tiefgang</translation>
+    </message>
+    <message>
+        <source>Travel of the key at its front edge from rest to the bottom.</source>
+        <translation>Weg der Taste an der Vorderkante von der Ruhe bis zum Grund.</translation>
+    </message>
+    <message>
+        <source>Aftertouch</source>
+        <translation>Nachdruck</translation>
+    </message>
+    <message>
+        <source>aftertch.</source>
+        <translation>Nachdr.</translation>
+    </message>
+    <message>
+        <source>Travel of the key at its front from let-off to the bottom.</source>
+        <translation>Weg der Taste an der Vorderkante von der Auslösung bis zum Grund.</translation>
+    </message>
+    <message>
+        <source>Checking</source>
+        <translation>Fang</translation>
+    </message>
+    <message>
+        <source>checking</source>
+        <translation>Fang</translation>
+    </message>
+    <message>
+        <source>From the crown of the caught hammer to the string.</source>
+        <translation>Von der Kuppe des gefangenen Hammers bis zur Saite.</translation>
+    </message>
+    <message>
+        <source>Damper start</source>
+        <translation>Dämpferbeginn</translation>
+    </message>
+    <message>
+        <source>dampers</source>
+        <translation>Dämpfer</translation>
+    </message>
+    <message>
+        <source>Travel of the hammer from rest at which the damper starts to move.</source>
+        <translation>Weg des Hammers aus der Ruhe, bei dem der Dämpfer sich zu bewegen beginnt.</translation>
+    </message>
+    <message>
+        <source>Down weight</source>
+        <translation>Niedergewicht</translation>
+    </message>
+    <message>
+        <source>down wt</source>
+        <translation>Niederg.</translation>
+    </message>
+    <message>
+        <source>Mass at the front of the key that just lowers it slowly, dampers off.</source>
+        <translation>Masse an der Vorderkante, die die Taste gerade noch langsam senkt, Dämpfer abgehoben.</translation>
+    </message>
+    <message>
+        <source>Up weight</source>
+        <translation>Aufgewicht</translation>
+    </message>
+    <message>
+        <source>up wt</source>
+        <translation>Aufgew.</translation>
+    </message>
+    <message>
+        <source>Mass at the front of the key that the key just raises, dampers off.</source>
+        <translation>Masse an der Vorderkante, die die Taste gerade noch hebt, Dämpfer abgehoben.</translation>
+    </message>
+    <message>
+        <source>Vertical</source>
+        <translation>Klavier</translation>
+    </message>
+    <message>
+        <source>Grand</source>
+        <translation>Flügel</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Vorgefunden</translation>
+    </message>
+    <message>
+        <source>Setting</source>
+        <translation>Beim Regulieren</translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation>Abgegeben</translation>
+    </message>
+    <message>
+        <source>Recheck</source>
+        <translation>Nachmessung</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>In work</source>
+        <translation>In Arbeit</translation>
+    </message>
+    <message>
+        <source>In review</source>
+        <translation>In Prüfung</translation>
+    </message>
+    <message>
+        <source>Signed off</source>
+        <translation>Abgezeichnet</translation>
+    </message>
+    <message>
+        <source>Delivered</source>
+        <translation>Geliefert</translation>
+    </message>
+    <message>
+        <source>Within limits</source>
+        <translation>In den Grenzen</translation>
+    </message>
+    <message>
+        <source>Close to a limit</source>
+        <translation>Knapp an einer Grenze</translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <translation>Außerhalb</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation>Nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Not judged</source>
+        <translation>Nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>Limits as they stand</source>
+        <translation>Grenzen, wie sie stehen</translation>
+    </message>
+    <message>
+        <source>Limits drawn in by the gauge's uncertainty</source>
+        <translation>Grenzen, um die Unsicherheit des Messmittels eingezogen</translation>
+    </message>
+    <message>
+        <source>At the front edge</source>
+        <translation>An der Vorderkante</translation>
+    </message>
+    <message>
+        <source>13 mm behind the front edge</source>
+        <translation>13 mm hinter der Vorderkante</translation>
+    </message>
+    <message>
+        <source>Over the front pin</source>
+        <translation>Über dem Vorderstift</translation>
+    </message>
+    <message>
+        <source>Below the let-off point</source>
+        <translation>Unter dem Auslösepunkt</translation>
+    </message>
+    <message>
+        <source>From the string</source>
+        <translation>Von der Saite</translation>
+    </message>
+    <message>
+        <source>%1 %2; a little %3</source>
+        <translation>%1 %2; etwas %3</translation>
+    </message>
+    <message>
+        <source>%1 %2; %3</source>
+        <translation>%1 %2; %3</translation>
+    </message>
+    <message>
+        <source>On target, but the limits are too narrow for this gauge to be sure</source>
+        <translation>Auf dem Sollwert, doch für dieses Messmittel sind die Grenzen zu eng, um sicher zu sein</translation>
+    </message>
+    <message>
+        <source>On target</source>
+        <translation>Auf dem Sollwert</translation>
+    </message>
+    <message>
+        <source>%1 above target</source>
+        <translation>%1 über dem Sollwert</translation>
+    </message>
+    <message>
+        <source>%1 below target</source>
+        <translation>%1 unter dem Sollwert</translation>
+    </message>
+    <message>
+        <source>%1; too close to the limit for this gauge to be sure</source>
+        <translation>%1; zu nah an der Grenze, als dass dieses Messmittel sicher wäre</translation>
+    </message>
+    <message>
+        <source>%1, within limits</source>
+        <translation>%1, in den Grenzen</translation>
+    </message>
+    <message>
+        <source>Not read yet</source>
+        <translation>Noch nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Not judged by this set</source>
+        <translation>Von diesem Satz nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>uneven</source>
+        <translation>ungleich</translation>
+    </message>
+    <message>
+        <source>uneven, a step of %1 from the note below</source>
+        <translation>ungleich, eine Stufe von %1 zum tieferen Ton</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3 (mean of %4 takes)</source>
+        <translation>%1, %2 %3 (Mittel aus %4 Messungen)</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3</source>
+        <translation>%1, %2 %3</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2, target %3</source>
+        <translation>%1 bis %2, Sollwert %3</translation>
+    </message>
+    <message>
+        <source>at least %1, target %2</source>
+        <translation>mindestens %1, Sollwert %2</translation>
+    </message>
+    <message>
+        <source>at most %1, target %2</source>
+        <translation>höchstens %1, Sollwert %2</translation>
+    </message>
+    <message>
+        <source>target %1</source>
+        <translation>Sollwert %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 Set: %2.</source>
+        <translation>%1 Satz: %2.</translation>
+    </message>
+    <message>
+        <source>too low</source>
+        <translation>zu niedrig</translation>
+    </message>
+    <message>
+        <source>too high</source>
+        <translation>zu hoch</translation>
+    </message>
+    <message>
+        <source>higher</source>
+        <translation>höher</translation>
+    </message>
+    <message>
+        <source>lower</source>
+        <translation>niedriger</translation>
+    </message>
+    <message>
+        <source>too close to the string</source>
+        <translation>zu nah an der Saite</translation>
+    </message>
+    <message>
+        <source>too far from the string</source>
+        <translation>zu weit von der Saite</translation>
+    </message>
+    <message>
+        <source>further off</source>
+        <translation>weiter weg</translation>
+    </message>
+    <message>
+        <source>closer</source>
+        <translation>näher</translation>
+    </message>
+    <message>
+        <source>too little play</source>
+        <translation>zu wenig Spiel</translation>
+    </message>
+    <message>
+        <source>too much play</source>
+        <translation>zu viel Spiel</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation>mehr</translation>
+    </message>
+    <message>
+        <source>less</source>
+        <translation>weniger</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <translation>früher</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>später</translation>
+    </message>
+    <message>
+        <source>too small a drop</source>
+        <translation>zu kleines Abnicken</translation>
+    </message>
+    <message>
+        <source>too deep a drop</source>
+        <translation>zu tiefes Abnicken</translation>
+    </message>
+    <message>
+        <source>too shallow</source>
+        <translation>zu flach</translation>
+    </message>
+    <message>
+        <source>too deep</source>
+        <translation>zu tief</translation>
+    </message>
+    <message>
+        <source>deeper</source>
+        <translation>tiefer</translation>
+    </message>
+    <message>
+        <source>shallower</source>
+        <translation>flacher</translation>
+    </message>
+    <message>
+        <source>too little</source>
+        <translation>zu wenig</translation>
+    </message>
+    <message>
+        <source>too much</source>
+        <translation>zu viel</translation>
+    </message>
+    <message>
+        <source>caught too close to the string</source>
+        <translation>zu nah an der Saite gefangen</translation>
+    </message>
+    <message>
+        <source>caught too far from the string</source>
+        <translation>zu weit von der Saite gefangen</translation>
+    </message>
+    <message>
+        <source>too early</source>
+        <translation>zu früh</translation>
+    </message>
+    <message>
+        <source>too late</source>
+        <translation>zu spät</translation>
+    </message>
+    <message>
+        <source>too light</source>
+        <translation>zu leicht</translation>
+    </message>
+    <message>
+        <source>too heavy</source>
+        <translation>zu schwer</translation>
+    </message>
+    <message>
+        <source>heavier</source>
+        <translation>schwerer</translation>
+    </message>
+    <message>
+        <source>lighter</source>
+        <translation>leichter</translation>
+    </message>
+    <message>
+        <source>too weak a return</source>
+        <translation>zu schwache Rückkehr</translation>
+    </message>
+    <message>
+        <source>too strong a return</source>
+        <translation>zu starke Rückkehr</translation>
+    </message>
+    <message>
+        <source>stronger</source>
+        <translation>stärker</translation>
+    </message>
+    <message>
+        <source>weaker</source>
+        <translation>schwächer</translation>
+    </message>
+    <message>
+        <source>on target</source>
+        <translation>auf dem Sollwert</translation>
+    </message>
+</context>
+</TS>
