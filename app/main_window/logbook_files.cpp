@@ -3,6 +3,7 @@
 #include "exchange/exchange.h"
 #include "record_pdf/record_input.h"
 #include "record_pdf/record_pdf.h"
+#include "record_pdf/replaced_record.h"
 #include "seal/workshop_key.h"
 
 #include <QCoreApplication>
@@ -25,9 +26,8 @@ outcome::Outcome<bool> exportPass(const logbook::Logbook &book, readings::PassId
     return exchange::writeFile(path, text, exchange::Overwrite::Yes);
 }
 
-outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
-                                                   const instrument::Instrument &instrument,
-                                                   const logbook::Stamp &stamp)
+outcome::Outcome<sale_record::SaleRecord>
+recordOf(const logbook::Logbook &book, const instrument::Instrument &instrument, const logbook::Stamp &stamp)
 {
     const auto input = record_pdf::recordInputOf(
         book, instrument, {stamp.at, stamp.person, QCoreApplication::applicationVersion().toStdString()});
@@ -36,13 +36,22 @@ outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
     return sale_record::assemble(input.value());
 }
 
-outcome::Outcome<bool> writeRecord(const sale_record::SaleRecord &record, const std::string &path,
+outcome::Outcome<bool> writeRecord(sale_record::SaleRecord record, const RecordWishes &wishes, const std::string &path,
                                    const std::string &keyFile)
 {
-    const auto key = seal::workshopKey(keyFile, record.issuedBy, record.issued);
+    if (wishes.replaces) {
+        auto replaced = record_pdf::replacedRecord(wishes.replaces->toStdString(), record.instrument);
+        if (!replaced)
+            return replaced.faults();
+        record.replaces = std::move(replaced).value();
+    }
+    const auto key = seal::workshopKey(keyFile, record.issuedBy, record.issued, wishes.passphrase);
     if (!key)
         return key.faults();
-    const QByteArray bytes = record_pdf::makeSealedRecordPdf(record, {}, key.value());
+    record_pdf::LanguageOfRecord language(wishes.language);
+    record_pdf::RecordPdfOptions options;
+    language.speakIn(options);
+    const QByteArray bytes = record_pdf::makeSealedRecordPdf(record, options, key.value());
     return exchange::writeFile(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())},
                                exchange::Overwrite::Yes);
 }

@@ -2,6 +2,7 @@
 // What leaves the logbook for a file and what comes in from one, without a window: a pass as CSV, the record as PDF.
 
 #include "exchange/readings_csv.h"
+#include "main_window/record_wishes.h"
 #include "main_window/workshop.h"
 #include "sale_record/sale_record.h"
 
@@ -19,13 +20,12 @@ readingsFromFile(const std::string &path, const instrument::Instrument &instrume
                                                 const std::string &path);
 
 /// Everything the record says, from what the logbook holds of the instrument.
-[[nodiscard]] outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
-                                                                 const instrument::Instrument &instrument,
-                                                                 const logbook::Stamp &stamp);
-/// The record as PDF at `path`, written over what is there and sealed with the workshop's key, which is made at
-/// `keyFile` where it is missing.
-[[nodiscard]] outcome::Outcome<bool> writeRecord(const sale_record::SaleRecord &record, const std::string &path,
-                                                 const std::string &keyFile);
+[[nodiscard]] outcome::Outcome<sale_record::SaleRecord>
+recordOf(const logbook::Logbook &book, const instrument::Instrument &instrument, const logbook::Stamp &stamp);
+/// The record as PDF at `path` as wished, written over what is there and sealed with the workshop's key, which is made
+/// at `keyFile` where it is missing. A fault too where the record to be replaced is none.
+[[nodiscard]] outcome::Outcome<bool> writeRecord(sale_record::SaleRecord record, const RecordWishes &wishes,
+                                                 const std::string &path, const std::string &keyFile);
 
 /// "blue-upright-as-left-2026-03-02": a file name to propose.
 [[nodiscard]] QString proposedName(const instrument::Instrument &instrument, const QString &what);

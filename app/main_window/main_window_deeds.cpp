@@ -198,11 +198,14 @@ void MainWindow::makeRecord()
     const auto record = recordOf(m_workshop->book(), instrument, m_workshop->stamp());
     if (!record)
         return tellFaults(tr("No record was made"), record.faults());
+    const auto wishes = askRecordWishes(this, m_prompts, m_keyFile);
+    if (!wishes)
+        return;
     const QString name = proposedName(instrument, tr("record"));
     const auto path = askSave(tr("Make the record"), tr("Records (*.pdf)"), "pdf", name);
     if (!path)
         return;
-    const auto written = writeRecord(record.value(), path->toStdString(), m_keyFile);
+    const auto written = writeRecord(record.value(), *wishes, path->toStdString(), m_keyFile);
     if (!written)
         return tellFaults(tr("No record was made"), written.faults());
     m_prompts.tell(this, {tr("The record is made"), QFileInfo(*path).fileName(),

@@ -83,7 +83,8 @@ std::optional<QString> DialogPrompts::askText(QWidget *parent, const TextWish &w
     const QString text =
         wish.manyLines
             ? QInputDialog::getMultiLineText(parent, wish.title, wish.label, wish.initial, &accepted)
-            : QInputDialog::getText(parent, wish.title, wish.label, QLineEdit::Normal, wish.initial, &accepted);
+            : QInputDialog::getText(parent, wish.title, wish.label,
+                                    wish.hidden ? QLineEdit::Password : QLineEdit::Normal, wish.initial, &accepted);
     return accepted ? std::optional(text) : std::nullopt;
 }
 

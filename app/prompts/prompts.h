@@ -45,6 +45,7 @@ struct TextWish {
     QString label{};
     QString initial{};
     bool manyLines = false;
+    bool hidden = false; ///< a passphrase: dots stand for what is typed
 };
 
 class Prompts {

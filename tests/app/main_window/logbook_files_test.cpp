@@ -2,8 +2,11 @@
 #include "exchange/exchange.h"
 #include "main_window/logbook_files.h"
 #include "seal/seal.h"
+#include "seal/workshop_key.h"
 
 #include <QFile>
+
+#include <algorithm>
 
 namespace hammerline::main_window {
 namespace {
@@ -28,8 +31,8 @@ TEST_F(WindowDesk, WhatIsExportedCanBeImportedAsAPass)
 TEST_F(WindowDesk, AFaultyFileIsRefusedWholeWithEveryFault)
 {
     const QString path = folder.filePath("faulty.csv");
-    ASSERT_TRUE(exchange::writeFile(path.toStdString(), "note,let_off (mm)\nA0,3.2\nH9,3.1\nB0,x\n",
-                                    exchange::Overwrite::No));
+    ASSERT_TRUE(
+        exchange::writeFile(path.toStdString(), "note,let_off (mm)\nA0,3.2\nH9,3.1\nB0,x\n", exchange::Overwrite::No));
     const auto window = openWindow();
     prompts.willPick(path);
     trigger(*window, "importReadings");
@@ -38,19 +41,84 @@ TEST_F(WindowDesk, AFaultyFileIsRefusedWholeWithEveryFault)
     EXPECT_EQ(shop.book.passes(shop.grand.id).size(), 1u);
 }
 
+seal::SealReport reportOn(const QString &path)
+{
+    QFile pdf(path);
+    EXPECT_TRUE(pdf.open(QIODevice::ReadOnly));
+    return seal::verifyRecord(pdf.readAll().toStdString());
+}
+
+std::string dataIn(const seal::SealReport &report)
+{
+    const auto found = std::ranges::find(report.files, "record.json", &seal::EmbeddedFile::name);
+    return found == report.files.end() ? std::string() : found->content;
+}
+
 TEST_F(WindowDesk, TheRecordIsMadeAndSealedFromTheWindow)
 {
     const auto window = openWindow();
     for (int i = 0; i < 5; ++i)
         type(*window, "46");
     const QString path = folder.filePath("record.pdf");
+    for (const char *choice : {"English", "It is the first", "Without a passphrase"})
+        prompts.willChoose(choice);
     prompts.willPick(path);
     trigger(*window, "makeRecord");
-    QFile pdf(path);
-    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
-    const auto report = seal::verifyRecord(pdf.readAll().toStdString());
+    EXPECT_TRUE(prompts.allUsed());
+    const auto report = reportOn(path);
     EXPECT_EQ(report.verdict, seal::SealVerdict::Unaltered) << report.reason;
     EXPECT_TRUE(QFile::exists(folder.filePath("keys/key.p12")));
+}
+
+TEST_F(WindowDesk, AReissueInGermanUnderAPassphraseNamesTheRecordBefore)
+{
+    const auto window = openWindow();
+    type(*window, "46");
+    const QString first = folder.filePath("first.pdf");
+    const QString second = folder.filePath("second.pdf");
+    for (const char *choice : {"English", "It is the first", "With a passphrase…"})
+        prompts.willChoose(QString::fromUtf8(choice));
+    prompts.willType("open sesame");
+    prompts.willPick(first);
+    trigger(*window, "makeRecord");
+    for (const char *choice : {"Deutsch", "Choose the earlier one…"})
+        prompts.willChoose(QString::fromUtf8(choice));
+    prompts.willPick(first);
+    prompts.willType("open sesame");
+    prompts.willPick(second);
+    trigger(*window, "makeRecord");
+    EXPECT_TRUE(prompts.allUsed());
+    EXPECT_TRUE(prompts.textWishes().back().hidden);
+    EXPECT_NE(dataIn(reportOn(second)).find("\"revision\": 2"), std::string::npos);
+    EXPECT_EQ(reportOn(first).fingerprint, reportOn(second).fingerprint);
+}
+
+TEST_F(WindowDesk, AWrongPassphraseMakesNoRecordAndSaysWhy)
+{
+    const auto window = openWindow();
+    type(*window, "46");
+    ASSERT_TRUE(seal::workshopKey(folder.filePath("keys/key.p12").toStdString(), "Invented Workshop", {}, "open").ok());
+    for (const char *choice : {"English", "It is the first"})
+        prompts.willChoose(choice);
+    prompts.willType("shut");
+    prompts.willPick(folder.filePath("none.pdf"));
+    trigger(*window, "makeRecord");
+    ASSERT_EQ(prompts.notices().size(), 1u);
+    EXPECT_TRUE(prompts.notices().front().detail.contains("passphrase"));
+    EXPECT_FALSE(QFile::exists(folder.filePath("none.pdf")));
+}
+
+TEST_F(WindowDesk, WhoThinksBetterOfARecordMakesNeitherItNorAKey)
+{
+    const auto window = openWindow();
+    type(*window, "46");
+    prompts.willChoose("Cancel");
+    trigger(*window, "makeRecord");
+    for (const char *choice : {"English", "It is the first", "Cancel"})
+        prompts.willChoose(choice);
+    trigger(*window, "makeRecord");
+    EXPECT_TRUE(prompts.allUsed());
+    EXPECT_FALSE(QFile::exists(folder.filePath("keys/key.p12")));
 }
 
 TEST_F(WindowDesk, ARecordWithoutReadingsIsRefusedWithTheReason)

@@ -1,0 +1,26 @@
+#pragma once
+// What is asked before a record is made: its language, the record that it takes the place of, and the passphrase of the
+// workshop's key where that has one or is about to be made.
+
+#include "instrument/instrument.h"
+#include "outcome/outcome.h"
+#include "prompts/prompts.h"
+#include "record_pdf/record_language.h"
+#include "sale_record/sale_record.h"
+
+#include <optional>
+#include <string>
+
+namespace hammerline::main_window {
+
+struct RecordWishes {
+    record_pdf::Language language = record_pdf::Language::English;
+    std::optional<QString> replaces{}; ///< path of the earlier record
+    std::string passphrase{};
+};
+
+/// Absent: the user thought better of it.
+[[nodiscard]] std::optional<RecordWishes> askRecordWishes(QWidget *parent, prompts::Prompts &prompts,
+                                                          const std::string &keyFile);
+
+} // namespace hammerline::main_window
