@@ -783,6 +783,14 @@ abweichung</translation>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
     </message>
+    <message>
+        <source>Felt and not measured</source>
+        <translation>Gespürt und nicht gemessen</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>Fehler</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>

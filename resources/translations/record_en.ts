@@ -783,6 +783,14 @@ deviation</translation>
         <source>page %1 of %2</source>
         <translation>page %1 of %2</translation>
     </message>
+    <message>
+        <source>Felt and not measured</source>
+        <translation>Felt and not measured</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>fault</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>

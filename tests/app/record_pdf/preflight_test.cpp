@@ -2,9 +2,10 @@
 // and nothing else: that files are embedded (allowed since part 3) and that the part is not 1. Fonts, colours, metadata
 // and structure pass.
 
+#include "full_record.h"
+#include "record_pdf/record_language.h"
 #include "record_pdf/record_pdf.h"
 #include "seal/seal.h"
-#include "support/sample_records.h"
 
 #include <QFile>
 #include <QProcess>
@@ -38,18 +39,29 @@ QStringList findingsIn(const QString &path)
     return lines;
 }
 
-TEST(Preflight, FindsNothingInASealedRecordButThatItIsPartThree)
+void expectOnlyAllowed(const sale_record::SaleRecord &record, const RecordPdfOptions &options)
 {
-    const auto record = support::sampleRecord({});
     const auto key = seal::makeSigningKey("Invented Workshop", record.issued).value();
-    const std::string sealed = seal::sealRecord(makeRecordPdf(record, {}).toStdString(), key, record.issued);
     const QTemporaryDir folder;
     QFile file(folder.filePath(QStringLiteral("record.pdf")));
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-    file.write(QByteArray::fromStdString(sealed));
+    file.write(makeSealedRecordPdf(record, options, key));
     file.close();
     for (const QString &finding : findingsIn(file.fileName()))
         EXPECT_TRUE(allowed.contains(finding.trimmed())) << finding.toStdString();
+}
+
+TEST(Preflight, FindsNothingInASealedRecordButThatItIsPartThree)
+{
+    expectOnlyAllowed(support::sampleRecord({}), {});
+}
+
+TEST(Preflight, FindsNoMoreInAGermanRecordWithPhotographs)
+{
+    LanguageOfRecord german(Language::German);
+    RecordPdfOptions options;
+    german.speakIn(options);
+    expectOnlyAllowed(sale_record::assemble(fullInput()).value(), options);
 }
 
 } // namespace

@@ -1,13 +1,12 @@
 // What the pages say beyond readings, and that nothing on them is clipped or lies over something else.
 
+#include "full_record.h"
 #include "record_file.h"
 
 #include "exchange/answers_json.h"
 #include "record_pdf/record_language.h"
 #include "support/json_schema.h"
 
-#include <QBuffer>
-#include <QImage>
 #include <QRegularExpression>
 
 #include <gmock/gmock.h>
@@ -15,60 +14,7 @@
 namespace hammerline::record_pdf {
 namespace {
 
-using namespace std::chrono_literals;
 using support::SampleWish;
-
-/// A picture of two colours, as a camera's JPEG.
-std::string inventedPicture(QRgb left, QRgb right)
-{
-    QImage picture(640, 480, QImage::Format_RGB32);
-    for (int y = 0; y < picture.height(); ++y)
-        for (int x = 0; x < picture.width(); ++x)
-            picture.setPixel(x, y, x < picture.width() / 2 ? left : right);
-    QBuffer buffer;
-    EXPECT_TRUE(picture.save(&buffer, "JPG"));
-    return buffer.data().toStdString();
-}
-
-dossier::WorkEntry work(dossier::WorkKind kind, const std::string &what)
-{
-    dossier::WorkEntry entry;
-    entry.kind = kind;
-    entry.what = what;
-    entry.person = "Technician One";
-    entry.day = std::chrono::sys_days(std::chrono::year(2026) / 2 / 14);
-    return entry;
-}
-
-/// An instrument of which there is much to tell.
-sale_record::RecordInput fullInput()
-{
-    auto input = support::sampleInput({});
-    input.dossier.work = {work(dossier::WorkKind::PartsRenewed, "hammers"),
-                          work(dossier::WorkKind::PartsRenewed, "bridle straps"),
-                          work(dossier::WorkKind::FoundAltered, "key coverings")};
-    input.dossier.work[0].notes = keyboard::NoteRange{keyboard::Note(1), keyboard::Note(88)};
-    input.dossier.work[0].material = "felt, medium";
-    input.dossier.work[0].took = 150min;
-    input.dossier.work[2].departure = true;
-    input.dossier.work[2].why = "acrylic laid over the old coverings before it came to us";
-    for (const auto moment : {dossier::Moment::AsReceived, dossier::Moment::AsItLeaves}) {
-        const bool came = moment == dossier::Moment::AsReceived;
-        input.dossier.conditions[{moment, dossier::Area::Soundboard}] = {
-            came ? dossier::Grade::Poor : dossier::Grade::Good, came ? "two cracks" : "cracks shimmed"};
-        const std::string name(64, came ? 'a' : 'b');
-        input.dossier.photographs.push_back({"", moment, "front", "in daylight", name, 640, 480});
-        input.pictures[name] = came ? inventedPicture(0xff705030, 0xff908070) : inventedPicture(0xff204060, 0xffa0b0c0);
-    }
-    const auto day = input.issued;
-    input.concessions = {{catalogue::Quantity::LetOff, keyboard::Note(40), units::Length::millimetres(2.1),
-                          "the rail is bent here", "Lead One", day}};
-    input.signatures = {{"Lead One", day, 2, "let-off read again"}};
-    input.history = {512, std::string(64, '7')};
-    input.replaces = sale_record::Replaced{1, day - 24h, std::string(64, 'd')};
-    input.dossier.sale = {"A private buyer", "3400 EUR", ""};
-    return input;
-}
 
 class RecordPages : public RecordFile {
 protected:
