@@ -75,11 +75,6 @@ std::optional<int> numberOfName(std::string_view text)
 
 } // namespace
 
-Colour Note::colour() const
-{
-    return names[static_cast<std::size_t>(midi() % notesPerOctave)][1] == '#' ? Colour::Sharp : Colour::Natural;
-}
-
 std::string Note::name() const
 {
     return names[static_cast<std::size_t>(midi() % notesPerOctave)] + std::to_string(midi() / notesPerOctave - 1);

@@ -23,7 +23,11 @@ public:
     explicit constexpr Note(int number) : m_number(number) {}
     [[nodiscard]] constexpr int number() const { return m_number; }
     [[nodiscard]] constexpr int midi() const { return m_number + 20; }
-    [[nodiscard]] Colour colour() const;
+    [[nodiscard]] constexpr Colour colour() const
+    {
+        constexpr unsigned sharps = 0b0101'0100'1010; // of an octave, C first
+        return ((sharps >> (midi() % 12)) & 1U) != 0 ? Colour::Sharp : Colour::Natural;
+    }
     /// Scientific pitch notation, sharps written as `C#4`.
     [[nodiscard]] std::string name() const;
     /// Equal temperament on A4 = 440 Hz (ISO 16:1975).

@@ -28,6 +28,9 @@ WHERE r.pass = ?1 AND r.quantity = ?2 AND r.note = ?3 AND r.take = ?4 ORDER BY r
 constexpr std::string_view valuesSql =
     "SELECT quantity, note, take, value FROM reading WHERE pass = ?1 ORDER BY quantity, note, take, version";
 
+/// Eight quantities on 88 notes: room for them is made at once.
+constexpr std::size_t usualReadings = 8 * 88;
+
 readings::Place placeOf(const inside::Statement &row, const std::string &path)
 {
     return {inside::quantityOf(row.integer(0), path), keyboard::Note(static_cast<int>(row.integer(1))),
@@ -79,15 +82,21 @@ readings::ValueTable Logbook::values(readings::PassId pass) const
 {
     const inside::Use query = m_inside->database.use(valuesSql);
     query->bind(1, pass);
-    std::vector<Reading> found;
+    std::vector<readings::TakenValue> found;
+    found.reserve(usualReadings);
+    std::optional<readings::Place> before;
+    bool stands = false;
     while (query->step()) {
         const auto place = placeOf(*query, path());
-        if (!found.empty() && found.back().place == place)
+        // A newer version of the same place takes the place of the older.
+        if (stands && before == place)
             found.pop_back();
-        if (!query->isNull(3))
-            found.push_back({.place = place, .value = amountOf(place.quantity, query->integer(3))});
+        stands = !query->isNull(3);
+        if (stands)
+            found.push_back({place.quantity, place.note, query->integer(3)});
+        before = place;
     }
-    return readings::meansOf(found);
+    return readings::meansOfValues(std::move(found));
 }
 
 int Logbook::readingCount(readings::PassId pass) const

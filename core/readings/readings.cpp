@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 
 namespace hammerline::readings {
 
@@ -18,14 +19,19 @@ std::optional<Enum> find(const std::array<std::string_view, count> &ids, std::st
     return found == ids.end() ? std::nullopt : std::optional(static_cast<Enum>(found - ids.begin()));
 }
 
-struct Takes {
-    units::Wide sum = 0;
-    int count = 0;
-};
-
-NoteValue meanOf(const Takes &takes, units::Dimension dimension)
+auto placeOf(const TakenValue &taken)
 {
-    return {.value = {dimension, units::roundedQuotient(takes.sum, takes.count)}, .takes = takes.count};
+    return std::pair(taken.quantity, taken.note);
+}
+
+NoteValue meanOf(std::span<const TakenValue> takes)
+{
+    units::Wide sum = 0;
+    for (const TakenValue &take : takes)
+        sum += take.baseCount;
+    const int count = static_cast<int>(takes.size());
+    const std::int64_t mean = count == 1 ? takes[0].baseCount : units::roundedQuotient(sum, count);
+    return {.value = {catalogue::infoOf(takes[0].quantity).dimension, mean}, .takes = count};
 }
 
 } // namespace
@@ -90,7 +96,8 @@ bool ValueTable::empty() const
 void ValueTable::set(catalogue::Quantity quantity, keyboard::Note note, NoteValue value)
 {
     assert(value.value.dimension() == catalogue::infoOf(quantity).dimension);
-    m_columns[quantity][note] = value;
+    Column &column = m_columns[quantity];
+    column.insert_or_assign(column.end(), note, value); // mostly they come in order
 }
 
 void ValueTable::clear(catalogue::Quantity quantity, keyboard::Note note)
@@ -105,15 +112,24 @@ void ValueTable::clear(catalogue::Quantity quantity, keyboard::Note note)
 
 ValueTable meansOf(const std::vector<Reading> &readings)
 {
-    std::map<std::pair<catalogue::Quantity, keyboard::Note>, Takes> sums;
-    for (const auto &reading : readings) {
-        auto &takes = sums[{reading.place.quantity, reading.place.note}];
-        takes.sum += reading.value.baseCount();
-        ++takes.count;
-    }
+    std::vector<TakenValue> taken;
+    taken.reserve(readings.size());
+    for (const Reading &reading : readings)
+        taken.push_back({reading.place.quantity, reading.place.note, reading.value.baseCount()});
+    return meansOfValues(std::move(taken));
+}
+
+ValueTable meansOfValues(std::vector<TakenValue> taken)
+{
+    if (!std::ranges::is_sorted(taken, {}, placeOf))
+        std::ranges::sort(taken, {}, placeOf);
     ValueTable table;
-    for (const auto &[key, takes] : sums)
-        table.set(key.first, key.second, meanOf(takes, catalogue::infoOf(key.first).dimension));
+    for (auto first = taken.begin(); first != taken.end();) {
+        const auto last =
+            std::find_if(first, taken.end(), [&](const auto &take) { return placeOf(take) != placeOf(*first); });
+        table.set(first->quantity, first->note, meanOf({first, last}));
+        first = last;
+    }
     return table;
 }
 

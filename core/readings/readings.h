@@ -9,6 +9,8 @@
 #include "readings/instant.h"
 #include "units/units.h"
 
+#include <boost/container/flat_map.hpp>
+
 #include <cstdint>
 #include <map>
 #include <optional>
@@ -93,7 +95,8 @@ struct NoteValue {
 /// What was read, by quantity and note. "No reading" is absence.
 class ValueTable {
 public:
-    using Column = std::map<keyboard::Note, NoteValue>;
+    /// By note; in one piece of memory, since judging walks it again and again.
+    using Column = boost::container::flat_map<keyboard::Note, NoteValue>;
 
     /// A quantity that was asked for but has no reading is an empty column ("with or without such a column").
     [[nodiscard]] const Column &column(catalogue::Quantity quantity) const;
@@ -111,6 +114,15 @@ private:
 
 /// Means over takes. Readings in any order; no place twice.
 [[nodiscard]] ValueTable meansOf(const std::vector<Reading> &readings);
+
+/// A reading's value without its texts.
+struct TakenValue {
+    catalogue::Quantity quantity{};
+    keyboard::Note note{};
+    std::int64_t baseCount = 0;
+};
+/// The same of bare values, in any order, quickest by quantity, then note.
+[[nodiscard]] ValueTable meansOfValues(std::vector<TakenValue> taken);
 
 /// A drop read from the string, as a drop below the let-off point. A fault where the hammer would have risen.
 [[nodiscard]] outcome::Outcome<units::Amount> dropBelowLetOff(units::Length fromString, units::Length letOff);

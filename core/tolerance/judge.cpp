@@ -1,7 +1,7 @@
 #include "tolerance/judge.h"
 
 #include <algorithm>
-#include <set>
+#include <cassert>
 
 namespace hammerline::tolerance {
 
@@ -10,32 +10,42 @@ namespace {
 /// Evenness looks no further down than this many notes.
 constexpr int reach = 4;
 
-std::set<catalogue::Quantity> quantitiesOf(const readings::ValueTable &values, const ToleranceSet &set)
+using Column = readings::ValueTable::Column;
+using Place = Column::const_iterator;
+
+/// The readings of a quantity that lie on the instrument.
+struct Run {
+    Place first;
+    Place last;
+};
+
+Run runOf(const Column &column, const keyboard::NoteRange &notes)
 {
-    std::set<catalogue::Quantity> quantities;
-    for (const auto quantity : values.quantities())
-        quantities.insert(quantity);
-    for (const auto &[quantity, entry] : set.entries)
-        quantities.insert(quantity);
-    return quantities;
+    return {column.lower_bound(notes.first), column.upper_bound(notes.last)};
 }
 
-std::optional<units::Amount> stepOf(const readings::ValueTable::Column &column, catalogue::Quantity quantity,
-                                    keyboard::Note note, const keyboard::Sections &sections)
+/// Goes down from `from` (not itself looked at) to the reading that evenness compares `note` with.
+std::optional<Place> neighbourBelow(Place first, Place from, catalogue::Quantity quantity, keyboard::Note note,
+                                    const keyboard::Sections &sections)
 {
-    const auto below = neighbourBelow(column, quantity, note, sections);
-    if (!below)
-        return std::nullopt;
-    return column.at(note).value - column.at(*below).value;
+    const bool withinColour = catalogue::infoOf(quantity).comparesWithinColour;
+    while (from != first) {
+        --from;
+        const keyboard::Note below = from->first;
+        if (below.number() < note.number() - reach)
+            break;
+        if (!withinColour || below.colour() == note.colour())
+            return keyboard::sameSection(sections, below, note) ? std::optional(from) : std::nullopt;
+    }
+    return std::nullopt;
 }
 
-bool isUneven(const ToleranceSet &set, const Verdict &verdict)
+bool isUneven(const std::optional<units::Amount> &limit, const Verdict &verdict)
 {
-    const auto &limit = set.entries.at(verdict.quantity).step;
     return limit && verdict.stepFromBelow && verdict.stepFromBelow->magnitude().baseCount() > limit->baseCount();
 }
 
-void judgeRead(Verdict &verdict, const readings::NoteValue &read, const ToleranceSet &set)
+void judgeRead(Verdict &verdict, const readings::NoteValue &read, const std::optional<units::Amount> &step)
 {
     verdict.value = read.value;
     verdict.takes = read.takes;
@@ -44,33 +54,62 @@ void judgeRead(Verdict &verdict, const readings::NoteValue &read, const Toleranc
     verdict.status = judgeValue(read.value, *verdict.limits);
     verdict.deviation = read.value - verdict.limits->target;
     verdict.conformanceProbability = conformanceProbability(read.value, *verdict.limits);
-    verdict.uneven = isUneven(set, verdict);
+    verdict.uneven = isUneven(step, verdict);
 }
 
 /// One tour over the notes of a quantity.
-void judgeQuantity(catalogue::Quantity quantity, const readings::ValueTable::Column &column, const ToleranceSet &set,
-                   const keyboard::Compass &compass, const keyboard::Sections &sections, Judgement &judgement)
-{
-    for (int number = compass.first.number(); number <= compass.last.number(); ++number) {
-        Verdict verdict;
-        verdict.quantity = quantity;
-        verdict.note = keyboard::Note(number);
-        verdict.limits = limitsAt(set, quantity, verdict.note);
-        const auto read = column.find(verdict.note);
-        if (read == column.end() && !verdict.limits)
-            continue;
-        verdict.status = verdict.limits ? Status::Missing : Status::Unjudged;
-        if (read != column.end()) {
-            verdict.stepFromBelow = stepOf(column, quantity, verdict.note, sections);
-            judgeRead(verdict, read->second, set);
-        }
-        judgement.verdicts.push_back(verdict);
+class Tour {
+public:
+    Tour(catalogue::Quantity quantity, const Column &column, const keyboard::Compass &compass,
+         const keyboard::Sections &sections)
+        : m_quantity(quantity), m_run(runOf(column, compass)), m_compass(compass), m_sections(sections)
+    {
     }
-}
 
-readings::ValueTable::Column insideOf(const keyboard::Compass &compass, const readings::ValueTable::Column &column)
+    /// `lowest`: the note of the line's first limits. Without a line nothing is judged, only shown.
+    void judge(const Judge::Line *line, keyboard::Note lowest, std::vector<Verdict> &verdicts) const
+    {
+        Place read = m_run.first;
+        for (int number = m_compass.first.number(); number <= m_compass.last.number(); ++number) {
+            const auto at = static_cast<std::size_t>(number - lowest.number());
+            const bool isRead = read != m_run.last && read->first.number() == number;
+            const bool isJudged = line != nullptr && line->limits[at].has_value();
+            if (!isRead && !isJudged)
+                continue;
+            Verdict &verdict = verdicts.emplace_back();
+            verdict.quantity = m_quantity;
+            verdict.note = keyboard::Note(number);
+            if (isJudged) {
+                verdict.status = Status::Missing;
+                verdict.limits = line->limits[at];
+            }
+            if (isRead)
+                take(verdict, read++, line);
+        }
+    }
+
+private:
+    void take(Verdict &verdict, Place read, const Judge::Line *line) const
+    {
+        if (const auto below = neighbourBelow(m_run.first, read, m_quantity, verdict.note, m_sections))
+            verdict.stepFromBelow = read->second.value - (*below)->second.value;
+        judgeRead(verdict, read->second, line == nullptr ? std::nullopt : line->step);
+    }
+
+    catalogue::Quantity m_quantity;
+    Run m_run;
+    const keyboard::Compass &m_compass;
+    const keyboard::Sections &m_sections;
+};
+
+Judge::Line lineOf(const ToleranceSet &set, catalogue::Quantity quantity, const keyboard::NoteRange &notes)
 {
-    return {column.lower_bound(compass.first), column.upper_bound(compass.last)};
+    Judge::Line line;
+    line.step = set.entries.at(quantity).step;
+    line.limits.reserve(static_cast<std::size_t>(notes.count()));
+    for (int number = notes.first.number(); number <= notes.last.number(); ++number)
+        line.limits.push_back(limitsAt(set, quantity, keyboard::Note(number)));
+    return line;
 }
 
 std::pair<catalogue::Quantity, keyboard::Note> placeOf(const Verdict &verdict)
@@ -111,27 +150,37 @@ bool Judgement::anyOutOrMissing() const
     });
 }
 
+Judge::Judge(const ToleranceSet &set, const keyboard::NoteRange &notes) : m_notes(notes)
+{
+    for (const auto &[quantity, entry] : set.entries)
+        m_lines.emplace(quantity, lineOf(set, quantity, notes));
+}
+
+Judgement Judge::judge(const readings::ValueTable &values, const keyboard::Compass &compass,
+                       const keyboard::Sections &sections) const
+{
+    assert(m_notes.first <= compass.first && compass.last <= m_notes.last);
+    Judgement judgement;
+    judgement.verdicts.reserve(static_cast<std::size_t>(compass.count()) * catalogue::quantityCount);
+    for (const auto &info : catalogue::all()) {
+        const auto line = m_lines.find(info.quantity);
+        const Tour tour(info.quantity, values.column(info.quantity), compass, sections);
+        tour.judge(line == m_lines.end() ? nullptr : &line->second, m_notes.first, judgement.verdicts);
+    }
+    return judgement;
+}
+
 Judgement judge(const readings::ValueTable &values, const ToleranceSet &set, const keyboard::Compass &compass,
                 const keyboard::Sections &sections)
 {
-    Judgement judgement;
-    for (const auto quantity : quantitiesOf(values, set))
-        judgeQuantity(quantity, insideOf(compass, values.column(quantity)), set, compass, sections, judgement);
-    return judgement;
+    return Judge(set, compass).judge(values, compass, sections);
 }
 
 std::optional<keyboard::Note> neighbourBelow(const readings::ValueTable::Column &column, catalogue::Quantity quantity,
                                              keyboard::Note note, const keyboard::Sections &sections)
 {
-    const bool withinColour = catalogue::infoOf(quantity).comparesWithinColour;
-    for (int number = note.number() - 1; number >= std::max(note.number() - reach, keyboard::Note::lowest); --number) {
-        const keyboard::Note below(number);
-        if (withinColour && below.colour() != note.colour())
-            continue;
-        if (column.contains(below))
-            return keyboard::sameSection(sections, below, note) ? std::optional(below) : std::nullopt;
-    }
-    return std::nullopt;
+    const auto below = neighbourBelow(column.begin(), column.lower_bound(note), quantity, note, sections);
+    return below ? std::optional((*below)->first) : std::nullopt;
 }
 
 } // namespace hammerline::tolerance

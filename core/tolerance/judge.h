@@ -4,6 +4,7 @@
 #include "readings/readings.h"
 #include "tolerance/tolerance.h"
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -32,6 +33,28 @@ struct Judgement {
     /// The verdicts of one quantity (contiguous), possibly empty.
     [[nodiscard]] std::vector<Verdict> of(catalogue::Quantity quantity) const;
     [[nodiscard]] bool anyOutOrMissing() const;
+};
+
+/// Judging by one set again and again: what the set says of each note is worked out once, when it is made.
+class Judge {
+public:
+    /// `notes`: those it can be asked about.
+    explicit Judge(const ToleranceSet &set,
+                   const keyboard::NoteRange &notes = {keyboard::Note(keyboard::Note::lowest),
+                                                       keyboard::Note(keyboard::Note::highest)});
+    /// As `judge` below; `compass` within `notes`.
+    [[nodiscard]] Judgement judge(const readings::ValueTable &values, const keyboard::Compass &compass,
+                                  const keyboard::Sections &sections) const;
+
+    /// What the set says of one quantity, note by note.
+    struct Line {
+        std::vector<std::optional<Limits>> limits{};
+        std::optional<units::Amount> step{};
+    };
+
+private:
+    keyboard::NoteRange m_notes;
+    std::map<catalogue::Quantity, Line> m_lines{};
 };
 
 /// `sections` empty: no section breaks are known. Readings outside `compass` are the caller's fault and ignored.

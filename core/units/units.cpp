@@ -6,6 +6,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <limits>
 
 namespace hammerline::units {
 
@@ -91,7 +92,13 @@ std::int64_t roundedQuotient(Wide numerator, Wide denominator)
 {
     assert(denominator > 0);
     const Wide magnitude = numerator < 0 ? -numerator : numerator;
-    const auto quotient = static_cast<std::int64_t>((2 * magnitude + denominator) / (2 * denominator));
+    const Wide dividend = 2 * magnitude + denominator;
+    const Wide divisor = 2 * denominator;
+    constexpr Wide most = std::numeric_limits<std::int64_t>::max();
+    // Nearly always there is room in 64 bits, where dividing takes a fraction of the time.
+    const auto quotient = dividend <= most && divisor <= most
+                              ? static_cast<std::int64_t>(dividend) / static_cast<std::int64_t>(divisor)
+                              : static_cast<std::int64_t>(dividend / divisor);
     return numerator < 0 ? -quotient : quotient;
 }
 
