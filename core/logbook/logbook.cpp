@@ -44,8 +44,10 @@ void requireWhole(Database &database)
     const std::uintmax_t size = std::filesystem::file_size(database.path(), none);
     if (none)
         return;
-    // SQLite itself takes what is missing of the last page for zeros.
-    if (size % static_cast<std::uintmax_t>(database.number("PRAGMA page_size")) != 0)
+    // SQLite itself takes what is missing of the last page for zeros. Beside an unfinished log a torn last page is what
+    // a power cut may leave; the log has it whole.
+    const bool torn = size % static_cast<std::uintmax_t>(database.number("PRAGMA page_size")) != 0;
+    if (torn && !inside::hasUnfinishedLog(database.path()))
         inside::throwDamaged(database.path(), "its end was cut off");
     if (size > mostToLookThrough)
         return;

@@ -28,7 +28,7 @@ std::vector<FaultMark> Logbook::faultMarks(readings::PassId pass) const
     query->bind(1, pass);
     std::vector<FaultMark> found;
     while (query->step())
-        found.push_back({keyboard::Note(static_cast<int>(query->integer(1))), query->text(2)});
+        found.push_back({inside::noteOf(query->integer(1), path()), query->text(2)});
     return found;
 }
 
@@ -98,10 +98,9 @@ std::vector<ConfirmedSlip> Logbook::confirmedSlips(readings::PassId pass) const
     while (query->step()) {
         const auto quantity = inside::quantityOf(query->integer(1), path());
         const auto dimension = catalogue::infoOf(quantity).dimension;
-        found.push_back(
-            {{quantity, keyboard::Note(static_cast<int>(query->integer(2))), static_cast<int>(query->integer(3))},
-             units::Amount(dimension, query->integer(5)),
-             query->text(6)});
+        found.push_back({{quantity, inside::noteOf(query->integer(2), path()), static_cast<int>(query->integer(3))},
+                         units::Amount(dimension, query->integer(5)),
+                         query->text(6)});
     }
     return found;
 }

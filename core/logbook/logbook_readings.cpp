@@ -33,7 +33,7 @@ constexpr std::size_t usualReadings = 8 * 88;
 
 readings::Place placeOf(const inside::Statement &row, const std::string &path)
 {
-    return {inside::quantityOf(row.integer(0), path), keyboard::Note(static_cast<int>(row.integer(1))),
+    return {inside::quantityOf(row.integer(0), path), inside::noteOf(row.integer(1), path),
             static_cast<int>(row.integer(2))};
 }
 
@@ -47,9 +47,9 @@ std::string typedOf(const inside::Statement &row, int column, units::Amount valu
     return row.isNull(column) ? units::exactDecimal(value) : row.text(column);
 }
 
-Reading readingOf(const inside::Statement &row, const readings::Place &place)
+Reading readingOf(const inside::Statement &row, const readings::Place &place, const std::string &path)
 {
-    Reading reading{.place = place, .value = amountOf(place.quantity, row.integer(3))};
+    Reading reading{.place = place, .value = amountOf(place.quantity, inside::countOf(row.integer(3), path))};
     reading.typed = typedOf(row, 4, reading.value);
     reading.remark = row.text(5);
     reading.person = row.text(6);
@@ -70,7 +70,7 @@ std::vector<Reading> Logbook::readings(readings::PassId pass) const
         if (!found.empty() && found.back().place == place)
             found.pop_back();
         if (!query->isNull(3))
-            found.push_back(readingOf(*query, place));
+            found.push_back(readingOf(*query, place, path()));
     }
     // The numbers of quantities in the file keep the order of the catalogue of their day.
     if (!std::ranges::is_sorted(found, {}, &Reading::place))
@@ -93,7 +93,7 @@ readings::ValueTable Logbook::values(readings::PassId pass) const
             found.pop_back();
         stands = !query->isNull(3);
         if (stands)
-            found.push_back({place.quantity, place.note, query->integer(3)});
+            found.push_back({place.quantity, place.note, inside::countOf(query->integer(3), path())});
         before = place;
     }
     return readings::meansOfValues(std::move(found));
@@ -166,7 +166,7 @@ std::vector<ReadingVersion> Logbook::versions(readings::PassId pass, const readi
     while (query->step()) {
         ReadingVersion version;
         if (!query->isNull(0)) {
-            version.value = amountOf(place.quantity, query->integer(0));
+            version.value = amountOf(place.quantity, inside::countOf(query->integer(0), path()));
             version.typed = typedOf(*query, 1, *version.value);
         }
         version.deed = query->integer(2);

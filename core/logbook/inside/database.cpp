@@ -60,13 +60,6 @@ std::string immutableUri(const std::string &path)
     return uri + "?immutable=1";
 }
 
-bool hasUnfinishedLog(const std::string &path)
-{
-    std::error_code none;
-    const auto size = std::filesystem::file_size(path + "-wal", none);
-    return !none && size > 0;
-}
-
 } // namespace
 
 void Database::Closer::operator()(sqlite3 *connection) const
@@ -116,7 +109,9 @@ void Database::secure()
 
 void Database::choose()
 {
-    run("PRAGMA synchronous = FULL; PRAGMA cell_size_check = ON; PRAGMA temp_store = MEMORY; PRAGMA mmap_size = 0;");
+    // EXTRA: a new logbook's rollback journal, gone without a trace before the write-ahead log begins. Come back after
+    // a power cut it would roll everything back.
+    run("PRAGMA synchronous = EXTRA; PRAGMA cell_size_check = ON; PRAGMA temp_store = MEMORY; PRAGMA mmap_size = 0;");
 }
 
 void Database::check(int resultCode) const
@@ -169,6 +164,13 @@ bool Database::copyTo(const std::string &newPath)
     if (stepped != SQLITE_DONE)
         throwBroken(finished == SQLITE_OK ? stepped : finished, newPath);
     return true;
+}
+
+bool hasUnfinishedLog(const std::string &path)
+{
+    std::error_code none;
+    const auto size = std::filesystem::file_size(path + "-wal", none);
+    return !none && size > 0;
 }
 
 bool claimNewFile(const std::string &path)

@@ -60,6 +60,9 @@ private:
     std::unordered_map<std::string, Statement, Hash, std::equal_to<>> m_statements;
 };
 
+/// Whether a write-ahead log with entries lies beside the file.
+[[nodiscard]] bool hasUnfinishedLog(const std::string &path);
+
 /// Makes the file, which must not be there yet; false where it is.
 [[nodiscard]] bool claimNewFile(const std::string &path);
 

@@ -75,7 +75,8 @@ public:
         const auto number = maybeNumber();
         return number ? std::optional(static_cast<double>(*number) / 1000) : std::nullopt;
     }
-    keyboard::Note note() { return keyboard::Note(static_cast<int>(number())); }
+    keyboard::Note note() { return noteOf(number(), *m_path); }
+    units::Length length() { return units::Length::nanometres(countOf(number(), *m_path)); }
 
     keyboard::Sections runs()
     {
@@ -85,7 +86,7 @@ public:
             if (!run.is_array() || run.size() != 3 || !run[0].is_string() || !run[1].is_number_integer() ||
                 !run[2].is_number_integer())
                 throwUnknown();
-            sections.push_back({run[0], {keyboard::Note(run[1]), keyboard::Note(run[2])}});
+            sections.push_back({run[0], {noteOf(run[1], *m_path), noteOf(run[2], *m_path)}});
         }
         return sections;
     }
@@ -179,6 +180,8 @@ instrument::Instrument instrumentOf(const Row &row, const std::string &path)
     of.action = take.known(catalogue::findAction(take.text()));
     of.compass.first = take.note();
     of.compass.last = take.note();
+    if (of.compass.last < of.compass.first)
+        throwDamaged(path, describe(row) + ": its last note lies below its first");
     of.sections = take.runs();
     of.maker = take.text();
     of.model = take.text();
@@ -186,7 +189,7 @@ instrument::Instrument instrumentOf(const Row &row, const std::string &path)
     if (const auto year = take.maybeNumber())
         of.year = static_cast<int>(*year);
     if (const auto size = take.maybeNumber())
-        of.size = units::Length::nanometres(*size);
+        of.size = units::Length::nanometres(countOf(*size, path));
     of.stringing = take.fittings();
     of.dampers = take.fittings();
     of.condition = take.text();
@@ -211,8 +214,8 @@ readings::Pass passOf(const Row &row, const std::string &path)
     of.climate.celsius = take.thousandths();
     of.climate.relativeHumidityPercent = take.thousandths();
     of.gauge.name = take.text();
-    of.gauge.resolution = units::Length::nanometres(take.number());
-    of.gauge.expandedUncertainty = units::Length::nanometres(take.number());
+    of.gauge.resolution = take.length();
+    of.gauge.expandedUncertainty = take.length();
     of.dipDatum = take.known(readings::findDipDatum(take.text()));
     of.dropDatum = take.known(readings::findDropDatum(take.text()));
     of.unit = take.known(findUnit(take.text()));
@@ -230,6 +233,21 @@ Quantity quantityOf(std::int64_t stored, const std::string &path)
     if (stored < 1 || stored > std::ssize(storedQuantities))
         throwDamaged(path, "there is no quantity " + std::to_string(stored));
     return storedQuantities[stored - 1];
+}
+
+keyboard::Note noteOf(std::int64_t stored, const std::string &path)
+{
+    if (stored < keyboard::Note::lowest || stored > keyboard::Note::highest)
+        throwDamaged(path, "there is no note " + std::to_string(stored));
+    return keyboard::Note(static_cast<int>(stored));
+}
+
+std::int64_t countOf(std::int64_t stored, const std::string &path)
+{
+    constexpr std::int64_t most = 1'000'000'000'000'000; // sums and differences of such counts have room in 64 bits
+    if (stored < -most || stored > most)
+        throwDamaged(path, "there is no amount " + std::to_string(stored));
+    return stored;
 }
 
 } // namespace hammerline::logbook::inside

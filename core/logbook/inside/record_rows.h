@@ -19,5 +19,8 @@ namespace hammerline::logbook::inside {
 /// Numbers of the quantities in the file. They never change, whatever becomes of the enum.
 [[nodiscard]] std::int64_t storedQuantity(catalogue::Quantity quantity);
 [[nodiscard]] catalogue::Quantity quantityOf(std::int64_t stored, const std::string &path);
+/// A note, or a number of nanometres or milligrams, as far as such a thing can be; a crafted file may hold any number.
+[[nodiscard]] keyboard::Note noteOf(std::int64_t stored, const std::string &path);
+[[nodiscard]] std::int64_t countOf(std::int64_t stored, const std::string &path);
 
 } // namespace hammerline::logbook::inside

@@ -88,7 +88,8 @@ TEST_F(BrokenWorldTest, ANewerLogbookIsRefusedWithBothNumbers)
 {
     static_cast<void>(created());
     RawDatabase(file()).run("PRAGMA user_version = 77");
-    EXPECT_THAT(openMessage(), AllOf(HasSubstr("structure 77"), HasSubstr("up to " + std::to_string(inside::schemaSteps().size()))));
+    EXPECT_THAT(openMessage(),
+                AllOf(HasSubstr("structure 77"), HasSubstr("up to " + std::to_string(inside::schemaSteps().size()))));
 }
 
 TEST_F(BrokenWorldTest, AddedTriggersViewsTablesAndChangedOnesAreRefused)
