@@ -144,7 +144,8 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed, bool confi
         *place, value.value().value, spelled, {}, m_pass.person.empty() ? stamp.person : m_pass.person, stamp.at};
     const bool wereApart = apartAt(*place).has_value();
     const auto over = before ? std::optional(before->value) : std::nullopt;
-    const auto deed = m_book.enterOver(over, m_pass.id, reading, stamp);
+    const std::string stoodBy = doubted ? std::string(slips::idOf(doubted->suspicion)) : std::string();
+    const auto deed = m_book.enterOver(over, m_pass.id, reading, stamp, {}, stoodBy);
     if (!deed)
         return changedMeanwhile(*place).value_or(outcome::Fault{.problem = "the reading was changed meanwhile"});
     m_readings[*place] = reading;
@@ -152,10 +153,6 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed, bool confi
         m_seen = *deed;
     else
         reload(); // another window's deed came in between
-    if (doubted) {
-        m_book.confirmSlip(m_pass.id, {*place, reading.value, std::string(slips::idOf(doubted->suspicion))}, stamp);
-        reload();
-    }
     m_lastEntered = *place;
     moveOn();
     if (!corrected && place->take == 1)

@@ -14,8 +14,9 @@
 // belongs to one thread at a time.
 //
 // Names of deeds: logbook-created, instrument-added, instrument-changed, pass-begun, pass-changed, pass-imported,
-// reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, route-chosen, slip-confirmed,
-// plan-kept, work-logged, work-taken-back, setup-chosen, undone, redone. More may come; show an unknown one as it is.
+// reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, route-chosen,
+// slip-confirmed, plan-kept, work-logged, work-taken-back, setup-chosen, undone, redone. More may come; show an unknown
+// one as it is.
 //
 // Whether another program has edited the file is told by verify_history.h.
 
@@ -163,14 +164,15 @@ public:
     /// The same as meansOf(readings(pass)), without the texts: what judging needs, quicker.
     [[nodiscard]] readings::ValueTable values(readings::PassId pass) const;
     /// On disk when it returns. Without person and moment of its own a reading has the stamp's. A reading that stands
-    /// at its place already is corrected: what was there stays in the history.
+    /// at its place already is corrected: what was there stays in the history. `confirmed`: the suspicion that its reader
+    /// stood by, kept as a ConfirmedSlip in the same deed; empty: none.
     DeedId enter(readings::PassId pass, const readings::Reading &reading, const Stamp &stamp,
-                 const std::string &reason = {});
+                 const std::string &reason = {}, const std::string &confirmed = {});
     /// The same, but only where `standing` (absent: nothing) is the value that stands there now; otherwise somebody
     /// else was there meanwhile, nothing is written, and the result is absent.
     std::optional<DeedId> enterOver(const std::optional<units::Amount> &standing, readings::PassId pass,
                                     const readings::Reading &reading, const Stamp &stamp,
-                                    const std::string &reason = {});
+                                    const std::string &reason = {}, const std::string &confirmed = {});
     /// Takes a reading back; it stays in the history. False where there is none.
     bool withdraw(readings::PassId pass, const readings::Place &place, const Stamp &stamp, const std::string &reason);
     [[nodiscard]] std::vector<ReadingVersion> versions(readings::PassId pass, const readings::Place &place) const;
@@ -197,8 +199,8 @@ public:
     void chooseRoute(readings::PassId pass, const PassRoute &route, const Stamp &stamp);
     /// By place; those of readings that were changed since are among them.
     [[nodiscard]] std::vector<ConfirmedSlip> confirmedSlips(readings::PassId pass) const;
+    /// Of a reading that stands already; a fresh one is confirmed by `enter`.
     void confirmSlip(readings::PassId pass, const ConfirmedSlip &slip, const Stamp &stamp);
-
 
     // History ---------------------------------------------------------------------------------------------------
     /// 0 for none. Moves when any window or program has done something: poll it to see the others' deeds.

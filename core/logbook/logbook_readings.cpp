@@ -108,11 +108,13 @@ int Logbook::readingCount(readings::PassId pass) const
 }
 
 DeedId Logbook::Inside::enter(inside::DeedWriter &writer, readings::PassId pass, const Reading &reading,
-                              const Stamp &stamp, const std::string &reason)
+                              const Stamp &stamp, const std::string &reason, const std::string &confirmed)
 {
     const auto instrument = requirePass(pass);
-    const bool stood =
-        writer.add(readingTable(), inside::keysOf(pass, reading.place), inside::valuesOf(reading, stamp));
+    const auto keys = inside::keysOf(pass, reading.place);
+    const bool stood = writer.add(readingTable(), keys, inside::valuesOf(reading, stamp));
+    if (!confirmed.empty())
+        writer.add(inside::confirmedSlipTable(), keys, {reading.value.baseCount(), confirmed});
     return writer
         .commit({.stamp = stamp,
                  .name = stood ? "reading-corrected" : "reading-entered",
@@ -123,21 +125,23 @@ DeedId Logbook::Inside::enter(inside::DeedWriter &writer, readings::PassId pass,
         .id;
 }
 
-DeedId Logbook::enter(readings::PassId pass, const Reading &reading, const Stamp &stamp, const std::string &reason)
+DeedId Logbook::enter(readings::PassId pass, const Reading &reading, const Stamp &stamp, const std::string &reason,
+                      const std::string &confirmed)
 {
     auto writer = m_inside->writer();
-    return m_inside->enter(writer, pass, reading, stamp, reason);
+    return m_inside->enter(writer, pass, reading, stamp, reason, confirmed);
 }
 
 std::optional<DeedId> Logbook::enterOver(const std::optional<units::Amount> &standing, readings::PassId pass,
-                                         const Reading &reading, const Stamp &stamp, const std::string &reason)
+                                         const Reading &reading, const Stamp &stamp, const std::string &reason,
+                                         const std::string &confirmed)
 {
     auto writer = m_inside->writer();
     const auto newest = inside::newestVersion(m_inside->database, readingTable(), inside::keysOf(pass, reading.place));
     const inside::Cell expected = standing ? inside::Cell(standing->baseCount()) : inside::Cell();
     if ((newest ? newest->value(0) : inside::Cell()) != expected)
         return std::nullopt;
-    return m_inside->enter(writer, pass, reading, stamp, reason);
+    return m_inside->enter(writer, pass, reading, stamp, reason, confirmed);
 }
 
 bool Logbook::withdraw(readings::PassId pass, const readings::Place &place, const Stamp &stamp,

@@ -21,9 +21,9 @@ struct Logbook::Inside {
     [[nodiscard]] std::optional<instrument::Instrument> findInstrument(instrument::InstrumentId id);
     /// The pass with a number and a uid; throws where its instrument is not there.
     [[nodiscard]] readings::Pass numbered(readings::Pass pass);
-    /// Writes the reading and commits.
+    /// Writes the reading, with the suspicion that was confirmed (empty: none), and commits.
     DeedId enter(inside::DeedWriter &writer, readings::PassId pass, const readings::Reading &reading,
-                 const Stamp &stamp, const std::string &reason);
+                 const Stamp &stamp, const std::string &reason, const std::string &confirmed);
     /// One more than the number the query gives.
     [[nodiscard]] std::int64_t nextId(std::string_view newestSql);
     /// 32 hex digits out of SQLite's random numbers.

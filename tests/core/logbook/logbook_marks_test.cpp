@@ -1,4 +1,5 @@
 #include "core/logbook/logbook_fixture.h"
+#include "logbook/verify_history.h"
 
 #include <gmock/gmock.h>
 
@@ -52,6 +53,24 @@ TEST_F(LogbookTest, TheRouteAndAConfirmedSlipStayAfterReopening)
     EXPECT_EQ(again.confirmedSlips(1), std::vector{slip});
     again.undo(*again.undoable(1), ada);
     EXPECT_TRUE(again.confirmedSlips(1).empty());
+}
+
+TEST_F(LogbookTest, AConfirmedReadingIsOneDeedUndoneAndRedoneWithItsMark)
+{
+    Logbook logbook = withPass();
+    const readings::Reading nine = reading(letOff(3), 9);
+    const std::vector slip{ConfirmedSlip{nine.place, nine.value, "ten-times-off"}};
+    const DeedId before = logbook.newestDeed();
+    EXPECT_EQ(logbook.enterOver(std::nullopt, 1, nine, ada, {}, "ten-times-off"), before + 1);
+    EXPECT_EQ(logbook.newestDeed(), before + 1);
+    EXPECT_EQ(logbook.confirmedSlips(1), slip);
+    logbook.undo(*logbook.undoable(1), ada);
+    EXPECT_TRUE(logbook.readings(1).empty());
+    EXPECT_TRUE(logbook.confirmedSlips(1).empty());
+    logbook.redo(*logbook.redoable(1), ada);
+    EXPECT_EQ(logbook.readings(1).size(), 1u);
+    EXPECT_EQ(logbook.confirmedSlips(1), slip);
+    EXPECT_TRUE(verifyHistory(file()).whole());
 }
 
 TEST_F(LogbookTest, MarksCanBeUndone)

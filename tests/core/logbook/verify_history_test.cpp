@@ -37,6 +37,7 @@ protected:
         logbook.chooseRoute(1, {"chromatic", ""}, ada);
         logbook.confirmSlip(1, {letOff(40), units::Length::millimetres(3), "ten-times-off"}, ada);
         logbook.chooseActionSetup(1, {"{}", "in"}, ada);
+        logbook.enter(1, reading(letOff(41), 30), ada, {}, "ten-times-off");
         logbook.withdraw(1, letOff(40), ben, "");
     }
 
@@ -86,9 +87,9 @@ TEST_F(VerifyHistoryTest, AnUntouchedLogbookIsWhole)
 {
     const HistoryCheck check = verifyHistory(file());
     EXPECT_TRUE(check.whole()) << check.alterations[0].text();
-    EXPECT_EQ(check.deeds, 16);
-    EXPECT_EQ(check.rows, 20);
-    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(16));
+    EXPECT_EQ(check.deeds, 17);
+    EXPECT_EQ(check.rows, 22);
+    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(17));
 }
 
 TEST_F(VerifyHistoryTest, EveryColumnOfEveryRowOfEveryTableAlteredIsFound)
@@ -140,8 +141,8 @@ TEST_F(VerifyHistoryTest, ARowAddedToAnyTableIsFound)
 
 TEST_F(VerifyHistoryTest, TheEndCutOffIsFound)
 {
-    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 16; DELETE FROM history WHERE deed = 16"),
-                HasSubstr("deed 16, history: the end was removed"));
+    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 17; DELETE FROM history WHERE deed = 17"),
+                HasSubstr("deed 17, history: the end was removed"));
 }
 
 TEST_F(VerifyHistoryTest, AnAlteredReadingIsNamed)
