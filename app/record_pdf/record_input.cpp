@@ -30,8 +30,11 @@ outcome::Outcome<sale_record::RecordInput> recordInputOf(const logbook::Logbook 
                                    .issuedBy = issue.by,
                                    .programVersion = issue.programVersion,
                                    .history = {newest, book.digest(newest)}};
-    for (const readings::Pass &pass : book.passes(instrument.id))
+    for (const readings::Pass &pass : book.passes(instrument.id)) {
         input.passes.emplace_back(pass, book.readings(pass.id));
+        for (const logbook::FaultMark &mark : book.faultMarks(pass.id))
+            input.felt[pass.id].push_back({mark.note, mark.fault});
+    }
     return input;
 }
 

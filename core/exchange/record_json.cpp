@@ -130,6 +130,8 @@ OrderedJson partTree(const sale_record::PassPart &part)
         json["takes"].push_back(takeTree(reading));
     json["readings"] = verdictsTree(part.judgement.verdicts);
     json["quantities"] = summariesTree(part.summaries);
+    for (const auto &felt : part.felt)
+        json["felt_faults"].push_back({{"note", felt.note.number()}, {"fault", felt.fault}});
     return json;
 }
 

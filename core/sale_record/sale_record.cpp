@@ -68,9 +68,12 @@ const PassWithReadings *chooseAsFound(std::span<const PassWithReadings *const> b
 
 PassPart partOf(const PassWithReadings &pass, const RecordInput &input)
 {
-    PassPart part{pass.first, pass.second, readings::meansOf(pass.second), {}, {}};
+    PassPart part{pass.first, pass.second, readings::meansOf(pass.second), {}, {}, {}};
     part.judgement = tolerance::judge(part.values, input.set, input.instrument.compass, input.instrument.sections);
     part.summaries = analysis::summarise(part.judgement, &input.set);
+    if (const auto felt = input.felt.find(pass.first.id); felt != input.felt.end())
+        part.felt = felt->second;
+    std::ranges::sort(part.felt);
     return part;
 }
 

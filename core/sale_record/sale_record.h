@@ -55,6 +55,13 @@ struct Replaced {
     bool operator==(const Replaced &) const = default;
 };
 
+/// A fault that was felt and not measured ("blocking"), in the user's word for it.
+struct FeltFault {
+    keyboard::Note note{};
+    std::string fault{};
+    auto operator<=>(const FeltFault &) const = default;
+};
+
 /// One pass with everything the record says of it.
 struct PassPart {
     readings::Pass pass{};
@@ -62,6 +69,7 @@ struct PassPart {
     readings::ValueTable values{};
     tolerance::Judgement judgement{};
     analysis::Summaries summaries{};
+    std::vector<FeltFault> felt{}; ///< by note, then fault
 };
 
 /// JPEG copies of photographs by their digest.
@@ -109,6 +117,7 @@ struct RecordInput {
     tolerance::ToleranceSet set{};
     /// Every pass of the instrument with its readings, any order; those without readings are passed over.
     std::vector<std::pair<readings::Pass, std::vector<readings::Reading>>> passes{};
+    std::map<readings::PassId, std::vector<FeltFault>> felt{}; ///< what was felt in those passes, any order
     readings::Instant issued{};
     std::string issuedBy{};
     std::string programVersion{};

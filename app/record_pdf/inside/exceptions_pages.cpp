@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace hammerline::record_pdf {
 
@@ -103,6 +104,47 @@ void setConcessions(Sheet &sheet, const Context &context)
     sheet.skip(8);
 }
 
+using NotesOfFault = std::map<QString, std::vector<keyboard::Note>>;
+
+NotesOfFault feltIn(const sale_record::PassPart &part)
+{
+    NotesOfFault notes;
+    for (const sale_record::FeltFault &felt : part.felt)
+        notes[fromCore(felt.fault)].push_back(felt.note);
+    return notes;
+}
+
+/// A row a fault: on which notes as found, and on which as left.
+void setFelt(Sheet &sheet, const Context &context)
+{
+    const NotesOfFault left = feltIn(context.record.asLeft);
+    const NotesOfFault found = context.hasBefore() ? feltIn(*context.record.asFound) : NotesOfFault();
+    std::set<QString> faults;
+    for (const NotesOfFault *notes : {&left, &found})
+        for (const auto &[fault, at] : *notes)
+            faults.insert(fault);
+    if (faults.empty())
+        return;
+    const auto runsOf = [](const NotesOfFault &notes, const QString &fault) {
+        const auto at = notes.find(fault);
+        return at == notes.end() ? QStringLiteral("\u2013") : noteRuns(at->second);
+    };
+    sheet.skip(10);
+    sheet.heading(Record::tr("Felt and not measured"));
+    std::vector<Column> columns{{Record::tr("fault"), 120}};
+    if (context.hasBefore())
+        columns.push_back({context.foundName(), 190});
+    columns.push_back({context.leftName(), 0});
+    Table table(sheet, columns);
+    for (const QString &fault : faults) {
+        QStringList cells{fault};
+        if (context.hasBefore())
+            cells << runsOf(found, fault);
+        table.row(cells << runsOf(left, fault));
+    }
+    table.rule();
+}
+
 bool anyMeasured(const Context &context)
 {
     for (const Verdict &verdict : context.record.exceptions)
@@ -120,6 +162,7 @@ void setExceptions(Sheet &sheet, const Context &context)
         sheet.paragraph(
             Record::tr("There are none: every measure that the tolerance set names was read, lies inside its limits "
                        "and is even with its neighbours."));
+        setFelt(sheet, context);
         return;
     }
     sheet.paragraph(
@@ -130,6 +173,7 @@ void setExceptions(Sheet &sheet, const Context &context)
         setMeasured(sheet, context);
     setMissing(sheet, context);
     setConcessions(sheet, context);
+    setFelt(sheet, context);
 }
 
 } // namespace hammerline::record_pdf

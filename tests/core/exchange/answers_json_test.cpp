@@ -200,6 +200,7 @@ sale_record::SaleRecord assembled()
     };
     addPass(readings::Purpose::AsFound, 5, "2026-03-01T10:00:00Z");
     addPass(readings::Purpose::AsLeft, 3, "2026-03-02T10:00:00Z");
+    input.felt[1] = {{keyboard::Note(1), "blocking"}};
     return sale_record::assemble(input).value();
 }
 
@@ -209,6 +210,8 @@ TEST(AnswersJson, aRecordCarriesWhatItWasWorkedOutFromAndNotTheOwner)
     EXPECT_THAT(JsonSchema("record").faultsOf(text), IsEmpty());
     const Json json = Json::parse(text);
     EXPECT_EQ(json["as_found"]["takes"][0]["value_mm"], 5.0);
+    EXPECT_EQ(json["as_found"]["felt_faults"].dump(), R"([{"note":1,"fault":"blocking"}])");
+    EXPECT_FALSE(json["as_left"].contains("felt_faults"));
     EXPECT_EQ(json["as_left"]["pass"]["purpose"], "as-left");
     EXPECT_EQ(json["tolerances"]["format"], "hammerline-tolerance-set");
     EXPECT_EQ(json["instrument"]["size_mm"], 1220.0);

@@ -224,6 +224,17 @@ TEST(SaleRecord, ChangeComparesAsFoundWithAsLeft)
     EXPECT_NEAR(change.meanChange, -1.6, 1e-12);
 }
 
+TEST(SaleRecord, WhatWasFeltIsToldOfItsOwnPassByNote)
+{
+    RecordInput input = fiveNotes();
+    addPass(input, Purpose::AsFound, 1, {3});
+    addPass(input, Purpose::AsLeft, 2, {3});
+    input.felt[1] = {{Note(43), "click"}, {Note(40), "rub"}};
+    const SaleRecord record = assembled(input);
+    EXPECT_THAT(record.asFound->felt, testing::ElementsAre(FeltFault{Note(40), "rub"}, FeltFault{Note(43), "click"}));
+    EXPECT_THAT(record.asLeft.felt, testing::IsEmpty());
+}
+
 TEST(SaleRecord, WhatNobodyReadIsNamed)
 {
     RecordInput input = fiveNotes();
