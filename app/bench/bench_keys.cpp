@@ -1,5 +1,7 @@
 #include "bench/bench_keys.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <array>
 
@@ -12,28 +14,54 @@ constexpr std::array acts{BenchAct::Back,   BenchAct::Skip,     BenchAct::Again,
 
 QString settingOf(BenchAct act)
 {
+    return "bench/keys/" + idOf(act);
+}
+
+} // namespace
+
+std::span<const BenchAct> allBenchActs()
+{
+    return acts;
+}
+
+QString idOf(BenchAct act)
+{
     static const std::map<BenchAct, QString> names{{BenchAct::Back, "back"},      {BenchAct::Skip, "skip"},
                                                    {BenchAct::Again, "again"},    {BenchAct::Withdraw, "withdraw"},
                                                    {BenchAct::StepUp, "step-up"}, {BenchAct::StepDown, "step-down"},
                                                    {BenchAct::Same, "same"}};
-    return "bench/keys/" + names.at(act);
+    return names.at(act);
 }
 
-/// Where a key sits (number pad or not) does not matter, nor does the Shift that a layout needs for `*` or `+`.
-bool sameKey(const QKeySequence &sequence, const QKeyEvent &event)
+QString nameOf(BenchAct act)
 {
-    if (sequence.count() != 1)
-        return false;
-    const QKeyCombination wanted = sequence[0];
-    const Qt::KeyboardModifiers held = event.modifiers() & ~Qt::KeypadModifier;
-    if (wanted.key() != event.key())
-        return false;
-    const bool isSign = !event.text().isEmpty() && event.text().at(0).isPrint();
-    const Qt::KeyboardModifiers ignored = isSign ? Qt::ShiftModifier : Qt::NoModifier;
-    return (held & ~ignored) == (wanted.keyboardModifiers() & ~ignored);
+    const auto tr = [](const char *text) { return QCoreApplication::translate("BenchKeys", text); };
+    switch (act) {
+    case BenchAct::Back:
+        return tr("Back to the note before");
+    case BenchAct::Skip:
+        return tr("On to the next note");
+    case BenchAct::Again:
+        return tr("A further take");
+    case BenchAct::Withdraw:
+        return tr("Withdraw the reading");
+    case BenchAct::StepUp:
+        return tr("A step up from the last value");
+    case BenchAct::StepDown:
+        return tr("A step down from the last value");
+    case BenchAct::Same:
+        return tr("The same as the last value");
+    }
+    return {};
 }
 
-} // namespace
+QKeySequence keyOf(const QKeyEvent &event)
+{
+    const bool isSign = !event.text().isEmpty() && event.text().at(0).isPrint();
+    const Qt::KeyboardModifiers ignored =
+        isSign ? Qt::KeypadModifier | Qt::ShiftModifier : Qt::KeyboardModifiers(Qt::KeypadModifier);
+    return QKeySequence(QKeyCombination(event.modifiers() & ~ignored, static_cast<Qt::Key>(event.key())));
+}
 
 BenchKeys::BenchKeys()
     : m_keys{{BenchAct::Back, {QKeySequence(Qt::Key_Asterisk), QKeySequence(Qt::Key_Up)}},
@@ -68,8 +96,13 @@ void BenchKeys::store(QSettings &settings) const
 
 std::optional<BenchAct> BenchKeys::actOf(const QKeyEvent &event) const
 {
+    return actOf(keyOf(event));
+}
+
+std::optional<BenchAct> BenchKeys::actOf(const QKeySequence &key) const
+{
     for (const auto &[act, sequences] : m_keys)
-        if (std::ranges::any_of(sequences, [&event](const QKeySequence &one) { return sameKey(one, event); }))
+        if (std::ranges::find(sequences, key) != sequences.end())
             return act;
     return std::nullopt;
 }

@@ -42,8 +42,7 @@ std::vector<FaultWord> parseFaultWords(const QString &text)
 
 std::vector<FaultWord> faultWordsFrom(const QSettings &settings)
 {
-    auto faults = parseFaultWords(settings.value(setting).toString());
-    return faults.empty() ? usualFaults() : faults;
+    return settings.contains(setting) ? parseFaultWords(settings.value(setting).toString()) : usualFaults();
 }
 
 void storeFaultWords(QSettings &settings, const std::vector<FaultWord> &faults)

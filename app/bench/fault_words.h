@@ -22,7 +22,7 @@ struct FaultWord {
 [[nodiscard]] QString textOf(const std::vector<FaultWord> &faults);
 /// Entries without a letter or a word, and second uses of a letter, are left out.
 [[nodiscard]] std::vector<FaultWord> parseFaultWords(const QString &text);
-/// The usual ones where the settings hold none.
+/// The usual ones where nothing was ever stored; an emptied list stays empty.
 [[nodiscard]] std::vector<FaultWord> faultWordsFrom(const QSettings &settings);
 void storeFaultWords(QSettings &settings, const std::vector<FaultWord> &faults);
 

@@ -203,8 +203,8 @@ bool AskedBoard::eventFilter(QObject *watched, QEvent *event)
     if (!m_field->text().isEmpty() && !m_proposed)
         return false;
     const auto act = m_keys.actOf(key);
-    if (act == BenchAct::StepDown && m_signed)
-        return false;
+    if (m_signed && key.key() == Qt::Key_Minus)
+        return false; // the sign of a value
     if (act)
         emit actWanted(*act);
     return act.has_value() || (m_field->text().isEmpty() && takeFaultKey(key));
