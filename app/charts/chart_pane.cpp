@@ -1,5 +1,6 @@
 #include "charts/chart_pane.h"
 
+#include "charts/inside/chart_access.h"
 #include "charts/inside/mark_layer.h"
 
 #include <QChart>
@@ -12,6 +13,7 @@ namespace hammerline::charts {
 
 ChartPane::ChartPane(QWidget *parent) : QWidget(parent), m_view(new QChartView(this))
 {
+    installChartAccess();
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->addWidget(m_view);

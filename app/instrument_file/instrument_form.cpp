@@ -57,6 +57,7 @@ InstrumentForm::InstrumentForm(instrument::Instrument known, QWidget *parent)
     addBuild(form);
     addStory(form);
     auto *scroll = new QScrollArea;
+    scroll->setFocusPolicy(Qt::NoFocus); // it follows the field that has the focus
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setWidgetResizable(true);
     scroll->setWidget(fields);

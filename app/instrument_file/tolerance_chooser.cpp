@@ -108,6 +108,7 @@ QWidget *ToleranceChooser::makeHead()
     connect(file, &QPushButton::clicked, this, &ToleranceChooser::openFile);
     auto *words = new QVBoxLayout;
     auto *about = new QScrollArea;
+    about->setAccessibleName(tr("About the set"));
     about->setFrameShape(QFrame::NoFrame);
     about->setWidgetResizable(true);
     about->setWidget(m_about);

@@ -84,7 +84,7 @@ void KeyboardStrip::select(keyboard::Note note)
     repaintKey(m_selected);
     m_selected = note;
     repaintKey(m_selected);
-    tellAccess(*this, note, AccessNews::Focus);
+    tellAccess(*this, note, AccessNews::Current);
 }
 
 void KeyboardStrip::choose(keyboard::Note note)
@@ -200,7 +200,7 @@ void KeyboardStrip::changeEvent(QEvent *event)
 bool KeyboardStrip::event(QEvent *event)
 {
     if (event->type() == QEvent::FocusIn)
-        tellAccess(*this, m_selected, AccessNews::Focus);
+        tellAccess(*this, m_selected, AccessNews::Current);
     if (event->type() != QEvent::ToolTip)
         return QWidget::event(event);
     const auto *help = static_cast<QHelpEvent *>(event);

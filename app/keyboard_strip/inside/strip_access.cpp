@@ -172,6 +172,14 @@ QAccessibleInterface *makeAccess(const QString &className, QObject *object)
     return new StripAccess(static_cast<KeyboardStrip *>(object)); // owned by QAccessible
 }
 
+AccessListener listenerInstead = nullptr;
+
+void deliver(QAccessibleEvent &event, int index)
+{
+    event.setChild(index);
+    listenerInstead == nullptr ? QAccessible::updateAccessibility(&event) : listenerInstead(event);
+}
+
 } // namespace
 
 void installStripAccess()
@@ -179,21 +187,24 @@ void installStripAccess()
     QAccessible::installFactory(makeAccess); // which ignores a factory it has already
 }
 
+void listenInstead(AccessListener listener)
+{
+    listenerInstead = listener;
+}
+
 void tellAccess(KeyboardStrip &strip, keyboard::Note note, AccessNews news)
 {
-    if (!QAccessible::isActive())
+    if (!QAccessible::isActive() && listenerInstead == nullptr)
         return;
     const int index = note.number() - strip.model().compass.first.number();
     if (news == AccessNews::Value) {
         const StripKey *key = strip.model().find(note);
         QAccessibleValueChangeEvent event(&strip, key ? key->valueText : QString());
-        event.setChild(index);
-        QAccessible::updateAccessibility(&event);
-        return;
+        return deliver(event, index);
     }
-    QAccessibleEvent event(&strip, QAccessible::Focus);
-    event.setChild(index);
-    QAccessible::updateAccessibility(&event);
+    // Without the focus nothing may call a reader away from where it is: the bench's field, most of the time.
+    QAccessibleEvent event(&strip, strip.hasFocus() ? QAccessible::Focus : QAccessible::Selection);
+    deliver(event, index);
 }
 
 } // namespace hammerline::keyboard_strip

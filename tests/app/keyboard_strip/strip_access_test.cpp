@@ -1,3 +1,4 @@
+#include "keyboard_strip/inside/strip_access.h"
 #include "keyboard_strip/keyboard_strip.h"
 
 #include "support/lively_pass.h"
@@ -90,6 +91,63 @@ TEST_F(AccessTest, AShorterKeyboardTakesItsLastKeysAway)
     EXPECT_EQ(access->childCount(), 85);
     EXPECT_FALSE(last->isValid());
     EXPECT_TRUE(last->text(QAccessible::Name).isEmpty());
+}
+
+/// What a screen reader was told, as it is told while the test lives.
+class News {
+public:
+    struct Item {
+        QAccessible::Event kind;
+        int child;
+        QString value;
+    };
+    News()
+    {
+        told().clear();
+        listenInstead([](QAccessibleEvent &event) {
+            const bool value = event.type() == QAccessible::ValueChanged;
+            told().push_back(
+                {event.type(), event.child(),
+                 value ? static_cast<QAccessibleValueChangeEvent &>(event).value().toString() : QString()});
+        });
+    }
+    News(const News &) = delete;
+    News &operator=(const News &) = delete;
+    ~News() { listenInstead(nullptr); }
+    static std::vector<Item> &told()
+    {
+        static std::vector<Item> items;
+        return items;
+    }
+};
+
+TEST_F(AccessTest, ACurrentKeyIsToldAsFocusOnlyWhereTheStripHasIt)
+{
+    const News news;
+    strip.select(Note(40));
+    ASSERT_EQ(News::told().size(), 1u);
+    EXPECT_EQ(News::told().front().kind, QAccessible::Selection);
+    EXPECT_EQ(News::told().front().child, 39);
+    strip.show();
+    strip.activateWindow();
+    strip.setFocus();
+    News::told().clear();
+    strip.select(Note(41));
+    ASSERT_FALSE(News::told().empty());
+    EXPECT_EQ(News::told().back().kind, strip.hasFocus() ? QAccessible::Focus : QAccessible::Selection);
+    EXPECT_EQ(News::told().back().child, 40);
+}
+
+TEST_F(AccessTest, AValueThatChangesIsToldWithItsKey)
+{
+    const News news;
+    StripKey key = strip.model().keys[4];
+    key.valueText = "3.20 mm";
+    strip.setKey(key);
+    ASSERT_EQ(News::told().size(), 1u);
+    EXPECT_EQ(News::told().front().kind, QAccessible::ValueChanged);
+    EXPECT_EQ(News::told().front().child, 4);
+    EXPECT_EQ(News::told().front().value, "3.20 mm");
 }
 
 } // namespace
