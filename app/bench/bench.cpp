@@ -59,7 +59,7 @@ BenchView::BenchView(QWidget *parent)
     m_pages->addWidget(makeWorkPage());
     connect(m_chooser, &QComboBox::activated, this, [this] {
         if (m_session->chosen())
-            m_session->choose(choiceNow(), m_session->typings());
+            m_session->choose(choice(), m_session->typings());
         followChoice();
         focusField();
     });
@@ -101,6 +101,7 @@ QWidget *BenchView::makeWorkPage()
     m_progress->setFixedHeight(wording::gridStep);
     m_progress->setAccessibleName(tr("Progress"));
     m_help->setWordWrap(true);
+    m_help->setVisible(wording::textScale() < 1.5); // what is read from two metres needs the room; the keys have a dialog
 
     auto *page = new QWidget;
     auto *head = new QHBoxLayout;
@@ -164,15 +165,9 @@ void BenchView::work(std::unique_ptr<EntrySession> session, catalogue::Quantity 
     if (!m_session)
         return;
     fillChooser(quantity);
-    // What was chosen for this pass is resumed, whatever was looked at last.
-    if (const auto kept = m_session->chosen(); kept && !kept->quantities.empty()) {
-        const bool byNote = kept->sweep == route::Sweep::NoteByNote;
-        const int wanted = byNote ? noteByNoteChoice : static_cast<int>(kept->quantities.front());
-        m_chooser->setCurrentIndex(std::max(0, m_chooser->findData(wanted)));
-    }
     m_verdict->say({});
     m_heard.startAnew();
-    followChoice();
+    followKept();
 }
 
 void BenchView::take(const QString &text)
@@ -240,7 +235,7 @@ void BenchView::ask(catalogue::Quantity quantity, keyboard::Note note)
         return;
     if (!m_session->goTo(quantity, note)) {
         m_chooser->setCurrentIndex(m_chooser->findData(static_cast<int>(quantity)));
-        m_session->follow(choiceNow());
+        m_session->follow(choice());
         m_asked->clear();
         m_session->goTo(quantity, note);
     }
@@ -272,6 +267,8 @@ void BenchView::tellDeed(const QString &what, const std::optional<TakenBack> &ta
         return;
     m_verdict->say(what.arg(wording::deedText(taken->deed)));
     m_asked->clear();
+    if (taken->way)
+        followKept();
     if (taken->changed)
         ask(taken->changed->quantity, taken->changed->note);
     showAsked();

@@ -53,6 +53,10 @@ public:
     void refresh();
     void undo();
     void redo();
+    /// The way that is walked now; there must be a session.
+    [[nodiscard]] route::Choice choice() const;
+    /// Keeps it with the pass, so that it is resumed whenever the pass is, and returns it.
+    route::Choice keepChoice();
     void focusField();
     /// A key pressed elsewhere that begins a value.
     void takeKey(QKeyEvent &key);
@@ -66,15 +70,17 @@ signals:
     void firstStepWanted();
 
 private:
-    /// -1 in the chooser: all quantities of a note before the next.
-    static constexpr int noteByNoteChoice = -1;
+    // In the chooser, where a quantity is not negative.
+    static constexpr int noteByNoteChoice = -1; ///< all quantities of a note before the next
+    static constexpr int allInTurnChoice = -2;  ///< one quantity along all notes, then the next
 
     [[nodiscard]] QWidget *makeEmptyPage();
     [[nodiscard]] QWidget *makeWorkPage();
     [[nodiscard]] std::vector<catalogue::Quantity> quantities() const;
     void fillChooser(catalogue::Quantity quantity);
     void followChoice();
-    [[nodiscard]] route::Choice choiceNow() const;
+    void followKept();
+    [[nodiscard]] int choiceOf(const route::Choice &choice) const;
     void chooseWay();
     void step(int steps);
     void feel(const QString &fault, bool marked);

@@ -12,23 +12,39 @@
 
 namespace hammerline::bench {
 
-route::Choice BenchView::choiceNow() const
+route::Choice BenchView::choice() const
 {
     route::Choice choice = m_session->chosen().value_or(route::Choice{});
     const int chosen = m_chooser->currentData().toInt();
-    const bool byNote = chosen == noteByNoteChoice;
-    choice.sweep = byNote ? route::Sweep::NoteByNote : route::Sweep::AlongTheNotes;
-    choice.quantities = byNote ? quantities() : std::vector{static_cast<catalogue::Quantity>(chosen)};
+    choice.sweep = chosen == noteByNoteChoice ? route::Sweep::NoteByNote : route::Sweep::AlongTheNotes;
+    choice.quantities = chosen < 0 ? quantities() : std::vector{static_cast<catalogue::Quantity>(chosen)};
     return choice;
+}
+
+route::Choice BenchView::keepChoice()
+{
+    const route::Choice kept = choice();
+    m_session->choose(kept, m_session->typings());
+    m_asked->clear();
+    showAsked();
+    emit stored();
+    return kept;
+}
+
+int BenchView::choiceOf(const route::Choice &choice) const
+{
+    if (choice.sweep == route::Sweep::NoteByNote)
+        return noteByNoteChoice;
+    return choice.quantities.size() > 1 ? allInTurnChoice : static_cast<int>(choice.quantities.front());
 }
 
 void BenchView::chooseWay()
 {
     const auto place = m_session->asked();
-    const catalogue::Quantity quantity = place ? place->quantity : choiceNow().quantities.front();
+    const catalogue::Quantity quantity = place ? place->quantity : choice().quantities.front();
     const auto known = m_session->typings().find(quantity);
     const Typing typing = known == m_session->typings().end() ? Typing{} : known->second;
-    auto *dialog = new WayDialog(choiceNow(), typing, quantity, this);
+    auto *dialog = new WayDialog(choice(), typing, quantity, this);
     connect(dialog, &WayDialog::ready, this, [this, quantity](const route::Choice &choice, const Typing &chosen) {
         Typings typings = m_session->typings();
         typings[quantity] = chosen;
@@ -45,7 +61,10 @@ void BenchView::step(int steps)
 {
     const auto last = m_session->lastEntered();
     const auto place = m_session->asked();
-    if (!last || !place || last->place.quantity != place->quantity)
+    const bool nothingToStepFrom = !last || !place || last->place.quantity != place->quantity;
+    if (nothingToStepFrom && place && m_session->typing().digits > 0)
+        return m_asked->propose({});
+    if (nothingToStepFrom)
         return m_asked->begin(steps < 0 ? QStringLiteral("-") : QStringLiteral("+")); // a sign, then; refused as one
     units::Amount value = m_stepped.value_or(last->value);
     units::Amount size =
@@ -100,15 +119,24 @@ void BenchView::fillChooser(catalogue::Quantity quantity)
     for (const catalogue::Quantity each : quantities())
         m_chooser->addItem(wording::nameOf(each), static_cast<int>(each));
     m_chooser->insertSeparator(m_chooser->count());
+    m_chooser->addItem(tr("All quantities in turn"), allInTurnChoice);
     m_chooser->addItem(tr("Note by note"), noteByNoteChoice);
     m_chooser->setCurrentIndex(std::max(0, m_chooser->findData(static_cast<int>(quantity))));
 }
 
 void BenchView::followChoice()
 {
-    m_session->follow(choiceNow());
+    m_session->follow(choice());
     m_asked->clear();
     showAsked();
+}
+
+/// What was chosen for this pass is resumed, whatever was looked at last.
+void BenchView::followKept()
+{
+    if (const auto kept = m_session->chosen(); kept && !kept->quantities.empty())
+        m_chooser->setCurrentIndex(std::max(0, m_chooser->findData(choiceOf(*kept))));
+    followChoice();
 }
 
 void BenchView::goOnToNextQuantity()
@@ -124,7 +152,7 @@ void BenchView::goOnToNextQuantity()
     for (int step = 1; step <= last; ++step) {
         const int index = (m_chooser->currentIndex() + step) % last;
         const QVariant choice = m_chooser->itemData(index);
-        if (!choice.isValid() || choice.toInt() == noteByNoteChoice)
+        if (!choice.isValid() || choice.toInt() < 0)
             continue;
         if (!lacks(static_cast<catalogue::Quantity>(choice.toInt())))
             continue;

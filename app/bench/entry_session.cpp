@@ -130,7 +130,7 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed, bool confi
         moveOn();
         return kept;
     }
-    const std::string spelled = spelledOut(typed, typing().scale);
+    const std::string spelled = spelledOut(typed, typing());
     const auto value = meant(spelled, *place);
     if (!value)
         return value.faults();
@@ -313,12 +313,16 @@ std::optional<TakenBack> EntrySession::retrace(const std::optional<logbook::Deed
         return std::nullopt;
     refresh();
     const auto before = m_readings;
+    const auto wayBefore = m_book.route(m_pass.id);
     (m_book.*how)(*deed, m_stamper());
     reload();
+    const auto way = m_book.route(m_pass.id);
+    if (way != wayBefore)
+        m_typings = way ? parseTypings(way->typing) : Typings();
     const auto changed = firstDifference(before, m_readings);
     if (changed)
         goTo(changed->quantity, changed->note);
-    return TakenBack{*deed, changed};
+    return TakenBack{*deed, changed, way != wayBefore};
 }
 
 void EntrySession::reload()

@@ -4,9 +4,9 @@
 //
 // The session follows a Route with a cursor. The place under the cursor is asked for; a value typed for it is on disk
 // before the cursor moves on. A place that was read already may be asked for again (by going back): a value typed there
-// corrects it, an empty line keeps it, and the next place is asked for whether it was read or not. A new value goes on to
-// the next place without one, so that a gap which is filled never leads into correcting its neighbours. A further take is
-// a detour: it is asked for once, then the cursor goes on.
+// corrects it, an empty line keeps it, and the next place is asked for whether it was read or not. A new value goes on
+// to the next place without one, so that a gap which is filled never leads into correcting its neighbours. A further
+// take is a detour: it is asked for once, then the cursor goes on.
 //
 //     skip, back ── move the cursor        again ── detour to the next take        undo, redo ── deeds of the logbook
 //
@@ -57,6 +57,7 @@ struct Entered {
 struct TakenBack {
     logbook::Deed deed{};
     std::optional<readings::Place> changed{}; ///< absent where no reading changed
+    bool way = false;                         ///< the way that is kept with the pass changed; it is to be followed
 };
 
 struct Progress {

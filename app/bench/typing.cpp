@@ -17,13 +17,16 @@ constexpr std::array<Word, 6> words{{{Scale::Whole, "whole"},
                                      {Scale::SixtyFourths, "64ths"},
                                      {Scale::ThousandthsInch, "mil"}}};
 
-/// "31" with one place is "3.1", "5" with two is "0.05".
-std::string withMark(std::string_view digits, std::size_t places)
+/// "31" with one place is "3.1", "5" with two is "0.05"; from 40 on they are "43.1" and "40.05".
+std::string withMark(std::string_view digits, std::size_t places, int from)
 {
     std::string text(digits);
     if (text.size() <= places)
         text.insert(0, places + 1 - text.size(), '0');
-    return text.insert(text.size() - places, ".");
+    const std::string whole = text.substr(0, text.size() - places);
+    constexpr std::size_t farTooLong = 9; // refused by whoever reads it
+    const bool added = from > 0 && whole.size() < farTooLong;
+    return (added ? std::to_string(std::stol(whole) + from) : whole) + '.' + text.substr(whole.size());
 }
 
 } // namespace
@@ -33,17 +36,17 @@ bool isBareDigits(std::string_view typed)
     return !typed.empty() && std::ranges::all_of(typed, [](char c) { return c >= '0' && c <= '9'; });
 }
 
-std::string spelledOut(std::string_view typed, Scale scale)
+std::string spelledOut(std::string_view typed, const Typing &typing)
 {
     if (!isBareDigits(typed))
         return std::string(typed);
-    switch (scale) {
+    switch (typing.scale) {
     case Scale::Whole:
         break;
     case Scale::Tenths:
-        return withMark(typed, 1) + "mm";
+        return withMark(typed, 1, typing.from) + "mm";
     case Scale::Hundredths:
-        return withMark(typed, 2) + "mm";
+        return withMark(typed, 2, typing.from) + "mm";
     case Scale::ThirtySeconds:
         return std::string(typed) + "/32in";
     case Scale::SixtyFourths:
@@ -60,7 +63,7 @@ std::string textOf(const Typings &typings)
     for (const auto &[quantity, typing] : typings) {
         const auto word = std::ranges::find(words, typing.scale, &Word::first);
         text += (text.empty() ? "" : "; ") + std::string(catalogue::idOf(quantity)) + ' ' + std::string(word->second) +
-                ' ' + std::to_string(typing.digits);
+                ' ' + std::to_string(typing.digits) + (typing.from > 0 ? ' ' + std::to_string(typing.from) : "");
     }
     return text;
 }
@@ -74,10 +77,16 @@ Typings parseTypings(std::string_view text)
         std::string id, scale;
         int digits = 0;
         fields >> id >> scale >> digits;
+        const bool whole = !fields.fail();
+        int from = 0;
+        if (!(fields >> from))
+            from = 0;
         const auto quantity = catalogue::findQuantity(id);
         const auto word = std::ranges::find(words, scale, &Word::second);
-        if (fields && quantity && word != words.end() && digits >= 0 && digits <= mostDigits)
-            typings[*quantity] = {word->first, digits};
+        if (!whole || !quantity || word == words.end() || digits < 0 || digits > mostDigits)
+            continue;
+        if (from == 0 || (mayBeginFrom(word->first) && from > 0 && from <= farthestFrom))
+            typings[*quantity] = {word->first, digits, from};
     }
     return typings;
 }

@@ -1,5 +1,6 @@
 #include "main_window/main_window.h"
 
+#include "main_window/bench_menu.h"
 #include "main_window/bench_tools.h"
 #include "main_window/start_page.h"
 #include "main_window/strip_area.h"
@@ -75,8 +76,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     arrange();
     connectParts();
     connectActions();
-    m_views->bench()->setFaultWords(bench::faultWordsFrom(m_settings.store()));
-    m_views->bench()->setKeys(bench::BenchKeys::from(m_settings.store()));
+    new BenchMenu({this, m_actions.bench, m_views->bench(), *m_workshop, m_prompts, m_settings.store()});
     new BenchTools({this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder});
     m_workshop->setPerson(m_settings.person().toStdString());
     tick(m_actions, m_settings);

@@ -26,7 +26,7 @@ QString circumstances(const EntrySession &session, const readings::Place &place,
     QStringList parts;
     for (const std::string &fault : session.faultsOf(place.note))
         parts << QString::fromStdString(fault).toUpper();
-    if (const QString scale = scaleText(session.typing().scale); !scale.isEmpty())
+    if (const QString scale = scaleText(session.typing()); !scale.isEmpty())
         parts << scale;
     if (place.take > 1)
         parts << AskedBoard::tr("take %1").arg(place.take);
@@ -80,6 +80,7 @@ AskedBoard::AskedBoard(QWidget *parent)
     m_reason->hide();
     m_unit->setWordWrap(false);
     connect(m_field, &QLineEdit::textEdited, this, [this] {
+        m_byHand = m_byHand || m_proposed;
         m_proposed = false;
         refuse({});
         takeWhenFull();
@@ -164,7 +165,7 @@ void AskedBoard::begin(const QString &text)
 
 void AskedBoard::takeWhenFull()
 {
-    if (m_digits > 0 && m_field->text().size() == m_digits && isBareDigits(m_field->text().toStdString()))
+    if (!m_byHand && m_digits > 0 && m_field->text().size() == m_digits && isBareDigits(m_field->text().toStdString()))
         emit typed(m_field->text());
 }
 
@@ -183,6 +184,7 @@ bool AskedBoard::takeFaultKey(const QKeyEvent &key)
 void AskedBoard::clear()
 {
     m_proposed = false;
+    m_byHand = false;
     m_field->clear();
     refuse({});
 }

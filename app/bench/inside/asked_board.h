@@ -29,7 +29,8 @@ public:
     void refuse(const QString &reason);
     /// A slip is asked about: typing replaces the text, Enter confirms it.
     void askAbout(const QString &question);
-    /// A value that was not typed: Enter takes it, a step changes it, typing replaces it.
+    /// A value that was not typed: Enter takes it, a step changes it, typing replaces it. What is typed over it has as
+    /// many digits as it needs and is taken by Enter alone: the way out of a fixed number of digits.
     void propose(const QString &text);
     /// The same as if `text` had been typed: what is typed next is added to it.
     void begin(const QString &text);
@@ -55,6 +56,7 @@ private:
     int m_digits = 0;
     bool m_signed = false;   ///< the asked quantity may be negative
     bool m_proposed = false; ///< what stands in the field was not typed
+    bool m_byHand = false;   ///< typed over a proposal: taken by Enter alone, however many digits
     KeyPicture *m_key;
     BigText *m_note;
     BigField *m_field;

@@ -18,7 +18,7 @@ public:
     [[nodiscard]] std::vector<FaultWord> words() const;
 
 public slots:
-    void add();           ///< an empty row at the end, ready to be written
+    void add(); ///< an empty row at the end, ready to be written
     void removeCurrent();
 
 private:

@@ -45,15 +45,16 @@ QString listOf(const std::vector<keyboard::Note> &notes)
 
 } // namespace
 
-QString scaleText(Scale scale)
+QString scaleText(const Typing &typing)
 {
-    switch (scale) {
+    const double from = typing.from;
+    switch (typing.scale) {
     case Scale::Whole:
         return {};
     case Scale::Tenths:
-        return WayDialog::tr("31 is read as 3.1 mm");
+        return WayDialog::tr("31 is read as %1 mm").arg(from + 3.1, 0, 'f', 1);
     case Scale::Hundredths:
-        return WayDialog::tr("310 is read as 3.10 mm");
+        return WayDialog::tr("310 is read as %1 mm").arg(from + 3.1, 0, 'f', 2);
     case Scale::ThirtySeconds:
         return WayDialog::tr("5 is read as 5/32 in");
     case Scale::SixtyFourths:
@@ -72,6 +73,7 @@ WayDialog::WayDialog(const route::Choice &choice, const Typing &typing, catalogu
       m_scale(new QComboBox),
       m_notes(new QLineEdit(listOf(choice.listed))),
       m_digits(new QSpinBox),
+      m_from(new QSpinBox),
       m_example(new QLabel),
       m_fault(new QLabel)
 {
@@ -87,11 +89,13 @@ WayDialog::WayDialog(const route::Choice &choice, const Typing &typing, catalogu
     m_fault->setWordWrap(true);
     column->addWidget(m_fault);
     auto *foot = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
+    foot->setObjectName("wayFoot");
     connect(foot, &QDialogButtonBox::accepted, this, &WayDialog::accept);
     connect(foot, &QDialogButtonBox::rejected, this, &WayDialog::reject);
     column->addWidget(foot);
     for (QComboBox *box : {m_order, m_samples, m_scale})
         connect(box, &QComboBox::currentIndexChanged, this, &WayDialog::showWhatMatters);
+    connect(m_from, &QSpinBox::valueChanged, this, &WayDialog::showWhatMatters);
     showWhatMatters();
 }
 
@@ -130,10 +134,16 @@ void WayDialog::addTyping(QFormLayout *form, const Typing &typing, catalogue::Qu
     for (const auto &[scale, name] : scales)
         if (!mass || scale == Scale::Whole)
             m_scale->addItem(mass ? tr("grams") : name, static_cast<int>(scale));
+    m_from->setRange(0, farthestFrom);
+    m_from->setSingleStep(10);
+    m_from->setSpecialValueText(tr("nothing"));
+    m_from->setSuffix(tr(" mm"));
+    m_from->setValue(typing.from);
     m_digits->setRange(0, mostDigits);
     m_digits->setSpecialValueText(tr("any number, then Enter"));
     m_digits->setSuffix(tr(" digits, without Enter"));
     addRow(form, m_scale, tr("Bare digits of %1").arg(wording::nameOf(quantity)), "wayScale");
+    addRow(form, m_from, tr("Added to them"), "wayFrom");
     m_example->setObjectName("wayExample");
     form->addRow(QString(), m_example);
     addRow(form, m_digits, tr("A reading is"), "wayDigits");
@@ -147,7 +157,14 @@ void WayDialog::showWhatMatters()
     m_samples->setEnabled(sampled);
     m_notes->setEnabled(chosen<route::Order>(m_order) == route::Order::Own ||
                         (sampled && chosen<route::Samples>(m_samples) == route::Samples::Listed));
-    m_example->setText(scaleText(chosen<Scale>(m_scale)));
+    m_from->setEnabled(mayBeginFrom(chosen<Scale>(m_scale)));
+    m_example->setText(scaleText(typing()));
+}
+
+Typing WayDialog::typing() const
+{
+    const auto scale = chosen<Scale>(m_scale);
+    return {scale, m_digits->value(), mayBeginFrom(scale) ? m_from->value() : 0};
 }
 
 void WayDialog::accept()
@@ -160,7 +177,7 @@ void WayDialog::accept()
     m_choice.listed = listed.value();
     m_choice.order = chosen<route::Order>(m_order);
     m_choice.samples = chosen<route::Samples>(m_samples);
-    emit ready(m_choice, {chosen<Scale>(m_scale), m_digits->value()});
+    emit ready(m_choice, typing());
     QDialog::accept();
 }
 

@@ -15,7 +15,7 @@ class QSpinBox;
 namespace hammerline::bench {
 
 /// "31 is read as 3.1 mm"; empty without a scale.
-[[nodiscard]] QString scaleText(Scale scale);
+[[nodiscard]] QString scaleText(const Typing &typing);
 
 class WayDialog : public QDialog {
     Q_OBJECT
@@ -35,11 +35,12 @@ private:
     void addOrders(QFormLayout *form);
     void addTyping(QFormLayout *form, const Typing &typing, catalogue::Quantity quantity);
     void showWhatMatters();
+    [[nodiscard]] Typing typing() const;
 
     route::Choice m_choice;
     QComboBox *m_order, *m_samples, *m_scale;
     QLineEdit *m_notes;
-    QSpinBox *m_digits;
+    QSpinBox *m_digits, *m_from;
     QLabel *m_example, *m_fault;
 };
 

@@ -1,7 +1,7 @@
-// The way through a pass: order, scale, digits, steps, slips and felt faults, with real keys; and how many of them.
+// The way through a pass: order, scale, digits, steps, slips and felt faults, with real keys.
 #include "app/bench/bench_desk.h"
 
-#include <iostream>
+#include <QComboBox>
 
 namespace hammerline::bench {
 namespace {
@@ -19,42 +19,7 @@ protected:
         it->choose(choice, {{quantity, {scale, digits}}});
         view.work(std::move(it), Quantity::Blow);
     }
-    /// Types `tenths` of a millimetre on every note and counts the keys.
-    double keysPerReading(int digits, bool scaled)
-    {
-        int keys = 0;
-        for (int note = 1; note <= 88; ++note) {
-            const int tenths = 29 + note % 7;
-            QString text = QString::number(tenths);
-            if (!scaled)
-                text.insert(1, '.');
-            keys += static_cast<int>(text.size());
-            QTest::keyClicks(field(), text);
-            if (digits == 0) {
-                press(Qt::Key_Enter, Qt::KeypadModifier);
-                ++keys;
-            }
-            EXPECT_DOUBLE_EQ(storedMm(note), tenths / 10.0);
-        }
-        return keys / 88.0;
-    }
 };
-
-TEST_F(Way, AWholePassTakesFewKeys)
-{
-    const double plain = keysPerReading(0, false);
-    shop.pass = shop.begin(readings::Purpose::Setting);
-    choose(route::Order::Chromatic, Scale::Tenths, 0);
-    const double scaled = keysPerReading(0, true);
-    shop.pass = shop.begin(readings::Purpose::AsLeft);
-    choose(route::Order::Chromatic, Scale::Tenths, 2);
-    const double fixed = keysPerReading(2, true);
-    std::cout << "keys per reading: plain " << plain << ", scaled " << scaled << ", scaled with fixed digits " << fixed
-              << '\n';
-    EXPECT_LE(plain, 4.0);
-    EXPECT_LE(scaled, 3.0);
-    EXPECT_LE(fixed, 2.1);
-}
 
 TEST_F(Way, TheOrderIsKeptAndResumesAtTheSameNote)
 {
@@ -127,6 +92,97 @@ TEST_F(Way, TypingReplacesADoubtedValue)
     EXPECT_TRUE(shop.book.confirmedSlips(shop.pass.id).empty());
 }
 
+TEST_F(Way, ALengthInTheWrongUnitIsDoubtedUnderAScaleToo)
+{
+    choose(route::Order::Chromatic, Scale::Tenths, 2);
+    for (int note = 1; note <= 5; ++note)
+        QTest::keyClicks(field(), "31");
+    type("1/8"); // 3.175 mm: a fraction is inches whatever the scale
+    EXPECT_EQ(stored(), 6u);
+    press('+');
+    QTest::keyClicks(field(), "3.1in");
+    press(Qt::Key_Return);
+    EXPECT_EQ(stored(), 6u);
+    EXPECT_TRUE(said("reason").contains("3.1")) << said("reason").toStdString();
+    press(Qt::Key_Escape);
+    QTest::keyClicks(field(), "13"); // 1/8 in thought of, 1.3 mm typed
+    EXPECT_EQ(stored(), 6u);
+    EXPECT_FALSE(said("reason").isEmpty());
+}
+
+TEST_F(Way, WhatAllValuesHaveInCommonIsNotTyped)
+{
+    auto it = session(shop.pass);
+    it->choose({.quantities = {Quantity::Blow}}, {{Quantity::Blow, {Scale::Tenths, 2, 40}}});
+    view.work(std::move(it), Quantity::Blow);
+    EXPECT_TRUE(said("askedLimits").contains("31 is read as 43.1 mm"));
+    QTest::keyClicks(field(), "6179");
+    EXPECT_DOUBLE_EQ(storedMm(1, 1, Quantity::Blow), 46.1);
+    EXPECT_DOUBLE_EQ(storedMm(2, 1, Quantity::Blow), 47.9);
+    press('+');
+    QTest::keyClicks(field(), "51.2");
+    press(Qt::Key_Return);
+    EXPECT_DOUBLE_EQ(storedMm(3, 1, Quantity::Blow), 51.2);
+}
+
+TEST_F(Way, UndoOfTheWayFollowsTheOneBeforeWhileTheViewIsOpen)
+{
+    choose(route::Order::Chromatic, Scale::Tenths, 2);
+    choose(route::Order::NaturalsThenSharps, Scale::Hundredths, 3);
+    QTest::keyClicks(field(), "310");
+    EXPECT_EQ(askedNote(), "B0");
+    view.undo(); // the reading
+    view.undo(); // the second way
+    EXPECT_TRUE(said("askedLimits").contains("31 is read as 3.1 mm")) << said("askedLimits").toStdString();
+    QTest::keyClicks(field(), "32");
+    EXPECT_DOUBLE_EQ(storedMm(1), 3.2);
+    EXPECT_EQ(askedNote(), "A#0");
+    view.undo();
+    view.undo(); // the first way
+    type("3.3");
+    EXPECT_DOUBLE_EQ(storedMm(1), 3.3);
+}
+
+TEST_F(Way, RedoOfTheWayFollowsItAgain)
+{
+    choose(route::Order::NaturalsThenSharps, Scale::Tenths, 2);
+    view.undo();
+    view.redo();
+    QTest::keyClicks(field(), "31");
+    EXPECT_EQ(askedNote(), "B0");
+}
+
+TEST_F(Way, AnotherProgramRunResumesAtTheSameNote)
+{
+    choose(route::Order::SamplesFirst, Scale::Tenths, 2);
+    QTest::keyClicks(field(), "3132");
+    const std::string asked = askedNote();
+    view.work(nullptr, {});
+    {
+        auto reopened = logbook::Logbook::open(shop.path());
+        BenchView later;
+        later.work(std::make_unique<EntrySession>(reopened, *reopened.instrument(shop.grand.id),
+                                                  *reopened.pass(shop.pass.id), std::nullopt,
+                                                  [this] { return shop.stamp(); }),
+                   Quantity::Blow);
+        EXPECT_EQ(later.session()->asked()->note.name(), asked);
+        EXPECT_EQ(later.session()->asked()->quantity, Quantity::LetOff);
+        EXPECT_EQ(later.session()->typing(), (Typing{Scale::Tenths, 2}));
+        later.work(nullptr, {});
+    }
+}
+
+TEST_F(Way, AllQuantitiesInTurnIsKeptAndResumed)
+{
+    auto *chooser = view.findChild<QComboBox *>("quantityChooser");
+    chooser->setCurrentIndex(chooser->findText("All quantities in turn"));
+    const route::Choice kept = view.keepChoice();
+    EXPECT_GT(kept.quantities.size(), 5u);
+    work(Quantity::Blow);
+    EXPECT_EQ(view.session()->route().size(), 88 * kept.quantities.size());
+    EXPECT_EQ(chooser->currentText(), "All quantities in turn");
+}
+
 TEST_F(Way, ALetterMarksAFeltFaultAndShiftClearsIt)
 {
     press('b');
@@ -155,7 +211,9 @@ TEST(FaultWords, TheListReadsBackAndLeavesOutWhatHasNoLetter)
 
 TEST(Typing, TheTextReadsBack)
 {
-    const Typings typings{{Quantity::LetOff, {Scale::Tenths, 2}}, {Quantity::Blow, {Scale::Whole, 2}}};
+    const Typings typings{{Quantity::LetOff, {Scale::Tenths, 2}},
+                          {Quantity::Blow, {Scale::Whole, 2}},
+                          {Quantity::Dip, {Scale::Hundredths, 3, 10}}};
     EXPECT_EQ(parseTypings(textOf(typings)), typings);
 }
 
