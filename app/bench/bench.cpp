@@ -51,6 +51,7 @@ BenchView::BenchView(QWidget *parent)
       m_asked(new AskedBoard),
       m_verdict(new VerdictBoard),
       m_help(label("keyHelp", wording::TextSize::Body)),
+      m_gauge(new QPushButton),
       m_emptyHeading(label("benchEmpty", wording::TextSize::Title)),
       m_emptyDetail(label("benchEmptyDetail", wording::TextSize::Heading)),
       m_firstStep(new QPushButton)
@@ -69,6 +70,8 @@ BenchView::BenchView(QWidget *parent)
     connect(m_way, &QPushButton::clicked, this, &BenchView::chooseWay);
     connect(m_asked, &AskedBoard::faultFelt, this, &BenchView::feel);
     connect(m_asked, &AskedBoard::typed, this, &BenchView::take);
+    connect(m_asked, &AskedBoard::dropped, this, &BenchView::offerHeld);
+    connect(m_gauge, &QPushButton::clicked, this, &BenchView::gaugeWanted);
     connect(m_asked, &AskedBoard::actWanted, this, &BenchView::act);
     setKeys(BenchKeys());
 }
@@ -102,6 +105,9 @@ QWidget *BenchView::makeWorkPage()
     m_progress->setAccessibleName(tr("Progress"));
     m_help->setWordWrap(true);
     m_help->setVisible(wording::textScale() < 1.5); // what is read from two metres needs the room; the keys have a dialog
+    m_gauge->setObjectName("gaugeState");
+    m_gauge->setAutoDefault(false);
+    m_gauge->hide();
 
     auto *page = new QWidget;
     auto *head = new QHBoxLayout;
@@ -109,6 +115,7 @@ QWidget *BenchView::makeWorkPage()
     head->addWidget(m_asked->heading());
     head->addWidget(m_chooser);
     head->addWidget(m_way);
+    head->addWidget(m_gauge);
     head->addStretch(1);
     head->addWidget(m_progressText);
     auto *column = new QVBoxLayout(page);
@@ -160,6 +167,7 @@ void BenchView::setForm(const wording::NumberForm &form)
 void BenchView::work(std::unique_ptr<EntrySession> session, catalogue::Quantity quantity)
 {
     m_session = std::move(session);
+    m_held.clear();
     m_asked->clear();
     m_pages->setCurrentIndex(m_session ? 1 : 0);
     if (!m_session)
@@ -187,6 +195,7 @@ void BenchView::take(const QString &text)
     showAsked();
     if (!entered.value().kept)
         emit stored();
+    offerHeld();
 }
 
 void BenchView::refuse(const QString &reason)
@@ -277,8 +286,10 @@ void BenchView::tellDeed(const QString &what, const std::optional<TakenBack> &ta
 
 void BenchView::focusField()
 {
-    if (m_session)
-        m_asked->field()->setFocus();
+    if (!m_session)
+        return;
+    m_asked->field()->setFocus();
+    offerHeld();
 }
 
 void BenchView::takeKey(QKeyEvent &key)
@@ -296,7 +307,9 @@ void BenchView::showAsked()
 {
     m_stepped.reset();
     m_doubted.clear();
+    m_fromGauge.clear();
     showProgress();
+    m_help->setVisible(!m_verdict->hasRemark());
     m_heard.asked(m_session->asked());
     if (const auto place = m_session->asked()) {
         m_asked->ask(*m_session, m_form);

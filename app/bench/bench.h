@@ -11,6 +11,7 @@
 #include "bench/heard.h"
 #include "wording/number_form.h"
 
+#include <QStringList>
 #include <QWidget>
 
 #include <memory>
@@ -60,6 +61,14 @@ public:
     void focusField();
     /// A key pressed elsewhere that begins a value.
     void takeKey(QKeyEvent &key);
+    /// What a gauge has measured, with its unit: entered as if it had been typed with Enter behind it. Where somebody is
+    /// in the middle of typing, or a dialog is open, it waits and is proposed as soon as the field is free.
+    void takeFromGauge(const QString &typed);
+    /// A gauge sent something that is no reading: said, nothing taken.
+    void refuseFromGauge(const QString &why);
+    /// How the gauge is, in a word or two and in a sentence; empty: no gauge, nothing shown. `lost`: that it has just gone
+    /// is to be heard.
+    void tellGauge(const QString &state, const QString &story, bool lost);
     [[nodiscard]] QString typedText() const;
 
 signals:
@@ -68,6 +77,8 @@ signals:
     void askedFor(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
     /// The button of the empty view.
     void firstStepWanted();
+    /// What tells about the gauge was pressed.
+    void gaugeWanted();
 
 private:
     // In the chooser, where a quantity is not negative.
@@ -88,6 +99,8 @@ private:
     void take(const QString &text);
     void act(BenchAct act);
     void refuse(const QString &reason);
+    [[nodiscard]] bool fieldIsFree() const;
+    void offerHeld();
     void showAsked();
     void showProgress();
     void goOnToNextQuantity();
@@ -99,6 +112,8 @@ private:
     Heard m_heard;
     QString m_doubted; ///< asked about; entered once more it is confirmed
     std::optional<units::Amount> m_stepped;
+    QString m_fromGauge;   ///< stands in the field, refused or doubted
+    QStringList m_held;    ///< readings of the gauge that wait for the field
     QStackedLayout *m_pages;
     QComboBox *m_chooser;
     QPushButton *m_way;
@@ -107,6 +122,7 @@ private:
     AskedBoard *m_asked;
     VerdictBoard *m_verdict;
     QLabel *m_help;
+    QPushButton *m_gauge;
     QLabel *m_emptyHeading;
     QLabel *m_emptyDetail;
     QPushButton *m_firstStep;

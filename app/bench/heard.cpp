@@ -63,6 +63,12 @@ void Heard::refused()
     say(tr("not taken"));
 }
 
+void Heard::gaugeLost()
+{
+    tone(sounding::ToneKind::Doubt);
+    say(tr("gauge unplugged"));
+}
+
 void Heard::asked(const std::optional<readings::Place> &place)
 {
     QStringList sentences;

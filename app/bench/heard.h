@@ -33,6 +33,8 @@ public:
     void doubted(const slips::Slip &slip, const wording::NumberForm &form);
     /// Something was typed or sent, and nothing was taken.
     void refused();
+    /// The gauge has gone.
+    void gaugeLost();
     /// What is asked for now; absent: the end of the route. Spoken behind what was entered, and where it is another
     /// place than before.
     void asked(const std::optional<readings::Place> &place);

@@ -49,7 +49,8 @@ QString faultOf(const LinePattern &pattern)
     return {};
 }
 
-outcome::Outcome<GaugeReading> readGaugeLine(const QByteArray &line, const LinePattern &pattern, units::TypedForm form)
+outcome::Outcome<GaugeReading> readGaugeLine(const QByteArray &line, const LinePattern &pattern,
+                                             const units::TypedForm &form)
 {
     if (const QString problem = faultOf(pattern); !problem.isEmpty())
         return fault(problem);
@@ -59,8 +60,9 @@ outcome::Outcome<GaugeReading> readGaugeLine(const QByteArray &line, const LineP
         return fault(tr("no number in the gauge's line “%1”").arg(visibleText(line)));
 
     const QString unit = match.captured(QStringLiteral("unit")).trimmed();
-    const QString typed = withoutPadding(match.captured(QStringLiteral("value"))) + unit;
-    form.bareUnit = pattern.bareUnit;
+    // With its unit, always: a caliper's bare 3.175 is no mass because a mass is asked for.
+    const QString typed = withoutPadding(match.captured(QStringLiteral("value"))) +
+                          (unit.isEmpty() ? QString(units::symbolOf(pattern.bareUnit)) : unit);
     auto parsed = units::parseAmount(typed.toStdString(), form);
     if (!parsed)
         return parsed.faults();

@@ -25,15 +25,15 @@ struct LinePattern {
 
 struct GaugeReading {
     QString raw;   ///< the line as it came, control characters shown as dots
-    QString typed; ///< what a person would have typed: "3.175mm"
+    QString typed; ///< what a person would have typed, always with a unit: "3.175mm"
     units::ParsedAmount parsed{};
 };
 
 /// A fault where the pattern does not match or the number is none: the reading then waits for a person.
 /// Leading zeros and a plus sign, which gauges like to send, are dropped; a minus stays and is refused where `form`
-/// says so.
+/// says so. A unit of another dimension than `form` asks for is a fault, said by the line or taken for it.
 [[nodiscard]] outcome::Outcome<GaugeReading> readGaugeLine(const QByteArray &line, const LinePattern &pattern,
-                                                           units::TypedForm form);
+                                                           const units::TypedForm &form);
 
 /// For the preview: printable ASCII as it is, everything else as a middle dot.
 [[nodiscard]] QString visibleText(const QByteArray &line);

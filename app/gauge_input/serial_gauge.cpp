@@ -69,7 +69,7 @@ void SerialGauge::takeBytes()
 
 void SerialGauge::takeLine(const QByteArray &line)
 {
-    emit lineArrived(visibleText(line));
+    emit lineArrived(line);
     const auto reading = readGaugeLine(line, m_pattern, m_form);
     if (reading)
         emit readingArrived(reading.value());

@@ -39,7 +39,7 @@ public:
 
 signals:
     /// Every whole line, for the preview, before it is read.
-    void lineArrived(const QString &visible);
+    void lineArrived(const QByteArray &line);
     void readingArrived(const hammerline::gauge_input::GaugeReading &reading);
     /// A whole line that is no reading: why.
     void lineRefused(const QString &why);

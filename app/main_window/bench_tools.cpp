@@ -1,9 +1,13 @@
 #include "main_window/bench_tools.h"
 
+#include "gauge_desk/gauge_dialog.h"
+
 namespace hammerline::main_window {
 
-BenchTools::BenchTools(const ToolPlace &place) : QObject(place.window), m_place(place)
+BenchTools::BenchTools(const ToolPlace &place) : QObject(place.window), m_place(place), m_gauge(place.settings)
 {
+    setObjectName("benchTools");
+    connectGauge();
     const auto choice = bench::HeardChoice::from(m_place.settings);
     m_tones = addSwitch(tr("&Tones for verdicts"), "tones", choice.tones);
     m_speech = addSwitch(tr("&Speak values and notes"), "speech", choice.speech);
@@ -19,6 +23,38 @@ BenchTools::BenchTools(const ToolPlace &place) : QObject(place.window), m_place(
         if (on)
             tellWhatIsMissing(false);
     });
+}
+
+void BenchTools::connectGauge()
+{
+    QAction *choose = m_place.menu->addAction(tr("&Gauge on a serial line…"));
+    choose->setObjectName("chooseGauge");
+    m_place.menu->addSeparator();
+    connect(choose, &QAction::triggered, this, &BenchTools::chooseGauge);
+    connect(m_place.bench, &bench::BenchView::gaugeWanted, this, &BenchTools::chooseGauge);
+    connect(m_place.bench, &bench::BenchView::askedFor, this, [this](catalogue::Quantity quantity) {
+        const catalogue::QuantityInfo &info = catalogue::infoOf(quantity);
+        m_gauge.setForm({info.dimension, units::Unit::Millimetre, info.mayBeNegative});
+    });
+    connect(&m_gauge, &gauge_desk::GaugeDesk::readingArrived, this, [this](const QString &typed) {
+        emit benchWanted();
+        m_place.bench->takeFromGauge(typed);
+    });
+    connect(&m_gauge, &gauge_desk::GaugeDesk::lineRefused, m_place.bench, &bench::BenchView::refuseFromGauge);
+    connect(&m_gauge, &gauge_desk::GaugeDesk::stateChanged, this, &BenchTools::followGauge);
+    followGauge(m_gauge.state());
+}
+
+void BenchTools::chooseGauge()
+{
+    auto *dialog = new gauge_desk::GaugeDialog(m_gauge, m_place.window);
+    connect(dialog, &QDialog::finished, m_place.bench, &bench::BenchView::focusField);
+    dialog->open();
+}
+
+void BenchTools::followGauge(gauge_desk::GaugeState state)
+{
+    m_place.bench->tellGauge(m_gauge.stateText(), m_gauge.stateStory(), state == gauge_desk::GaugeState::Unplugged);
 }
 
 QAction *BenchTools::addSwitch(const QString &text, const char *name, bool on)

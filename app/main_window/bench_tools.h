@@ -1,8 +1,9 @@
 #pragma once
-// What stands beside the bench and is chosen once: what is heard. Puts its own actions into the menu it is given, keeps
-// what is chosen in the settings, and tells the bench.
+// What stands beside the bench and is chosen once: what is heard, and the gauge on its cable. Puts its own actions into
+// the menu it is given, keeps what is chosen in the settings, and tells the bench.
 
 #include "bench/bench.h"
+#include "gauge_desk/gauge_desk.h"
 #include "prompts/prompts.h"
 #include "sounding/sounding.h"
 
@@ -25,13 +26,22 @@ class BenchTools : public QObject {
     Q_OBJECT
 public:
     explicit BenchTools(const ToolPlace &place);
+    [[nodiscard]] gauge_desk::GaugeDesk &gauge() { return m_gauge; }
+
+signals:
+    /// A reading of the gauge is about to be entered: the bench is to be seen.
+    void benchWanted();
 
 private:
+    void connectGauge();
+    void chooseGauge();
+    void followGauge(gauge_desk::GaugeState state);
     QAction *addSwitch(const QString &text, const char *name, bool on);
     void listen();
     void tellWhatIsMissing(bool tones);
 
     ToolPlace m_place;
+    gauge_desk::GaugeDesk m_gauge;
     QAction *m_tones;
     QAction *m_speech;
 };

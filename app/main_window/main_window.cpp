@@ -77,7 +77,8 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     connectParts();
     connectActions();
     new BenchMenu({this, m_actions.bench, m_views->bench(), *m_workshop, m_prompts, m_settings.store()});
-    new BenchTools({this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder});
+    auto *tools = new BenchTools({this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder});
+    connect(tools, &BenchTools::benchWanted, m_views, [this] { m_views->go(View::Bench); });
     m_workshop->setPerson(m_settings.person().toStdString());
     tick(m_actions, m_settings);
     m_timer.setInterval(pollMilliseconds);

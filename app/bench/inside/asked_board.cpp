@@ -143,6 +143,13 @@ void AskedBoard::refuse(const QString &reason)
     m_field->style()->polish(m_field);
 }
 
+void AskedBoard::remark(const QString &text)
+{
+    m_reason->setText(text);
+    m_limits->hide();
+    m_reason->show();
+}
+
 void AskedBoard::askAbout(const QString &question)
 {
     refuse(question);
@@ -200,6 +207,7 @@ bool AskedBoard::eventFilter(QObject *watched, QEvent *event)
     }
     if (key.key() == Qt::Key_Escape) {
         clear();
+        emit dropped();
         return true;
     }
     if (!m_field->text().isEmpty() && !m_proposed)

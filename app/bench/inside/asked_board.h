@@ -27,11 +27,14 @@ public:
     void askNothing(const QString &heading, const QString &next);
     /// The text stays as typed; the field says why.
     void refuse(const QString &reason);
+    /// Something to know in the same place; the field is not at fault.
+    void remark(const QString &text);
     /// A slip is asked about: typing replaces the text, Enter confirms it.
     void askAbout(const QString &question);
     /// A value that was not typed: Enter takes it, a step changes it, typing replaces it. What is typed over it has as
     /// many digits as it needs and is taken by Enter alone: the way out of a fixed number of digits.
     void propose(const QString &text);
+    [[nodiscard]] bool holdsProposal() const { return m_proposed; }
     /// The same as if `text` had been typed: what is typed next is added to it.
     void begin(const QString &text);
     void clear();
@@ -42,6 +45,8 @@ public:
 signals:
     void typed(const QString &text);
     void actWanted(hammerline::bench::BenchAct act);
+    /// Escape: what stood in the field is gone.
+    void dropped();
     void faultFelt(const QString &word, bool marked);
 
 protected:

@@ -34,6 +34,7 @@ public:
     void tell(const Entered &entered, int takes, const wording::NumberForm &form);
     /// A sentence alone: nothing entered yet, undone, withdrawn.
     void say(const QString &sentence);
+    [[nodiscard]] bool hasRemark() const { return !m_remark->isHidden(); }
 
 private:
     GaugePicture *m_gauge;

@@ -14,7 +14,7 @@ std::string typedOf(const char *line, const LinePattern &pattern = {})
 TEST(GaugeLine, TakesTheFirstNumberWithItsUnit)
 {
     EXPECT_EQ(typedOf("3.175 mm"), "3.175mm");
-    EXPECT_EQ(typedOf("01A+00003.175"), "3.175");
+    EXPECT_EQ(typedOf("01A+00003.175"), "3.175mm");
     EXPECT_EQ(typedOf("D1 +00003.175 mm OK", {QStringLiteral(R"(\+(?<value>[\d.]+) (?<unit>mm))")}), "3.175mm");
     EXPECT_EQ(typedOf(" .125 in"), ".125in");
 }
@@ -29,8 +29,8 @@ TEST(GaugeLine, NeverTakesAPartOfANumber)
 TEST(GaugeLine, DropsPaddingThatGaugesSend)
 {
     EXPECT_EQ(typedOf("+0003.20mm"), "3.20mm");
-    EXPECT_EQ(typedOf("000.5"), "0.5");
-    EXPECT_EQ(typedOf("0"), "0");
+    EXPECT_EQ(typedOf("000.5"), "0.5mm");
+    EXPECT_EQ(typedOf("0"), "0mm");
 }
 
 TEST(GaugeLine, TakesLocaleCommas)
@@ -45,6 +45,13 @@ TEST(GaugeLine, TakesTheUnitOfThePatternWhereTheLineNamesNone)
     const auto reading = readGaugeLine("0.125", {.bareUnit = units::Unit::Inch}, {});
     ASSERT_TRUE(reading.ok());
     EXPECT_EQ(reading.value().parsed.value, units::Amount(units::Length::nanometres(3'175'000)));
+}
+
+TEST(GaugeLine, ABareNumberOfACaliperIsNoMass)
+{
+    EXPECT_FALSE(readGaugeLine("52", {}, {units::Dimension::Mass}).ok());
+    EXPECT_TRUE(readGaugeLine("52", {.bareUnit = units::Unit::Gram}, {units::Dimension::Mass}).ok());
+    EXPECT_FALSE(readGaugeLine("52", {.bareUnit = units::Unit::Gram}, {}).ok());
 }
 
 TEST(GaugeLine, RefusesANegativeLengthWhereNoneIsMeant)
