@@ -64,6 +64,8 @@ QString GaugeDesk::stateStory() const
     case GaugeState::Waiting:
         return tr("The line is open; the gauge has not spoken yet.");
     case GaugeState::Connected:
+        if (m_trying)
+            return tr("The gauge is heard; nothing is entered while this is open.");
         return tr("The gauge is connected: each of its readings is entered for the note asked for.");
     case GaugeState::NotReached:
         return tr("The gauge is not reached (%1); tried again and again.").arg(m_gauge.trouble());
