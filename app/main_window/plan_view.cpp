@@ -1,60 +1,20 @@
 #include "main_window/plan_view.h"
 
-#include "analysis/analysis.h"
 #include "exchange/exchange.h"
 #include "exchange/plan_inputs_json.h"
-#include "exchange/setup_json.h"
-#include "exchange/tolerance_json.h"
+#include "main_window/action_setups.h"
 #include "main_window/logbook_files.h"
+#include "plan_sheet/setup_form.h"
+#include "plan_sheet/work_clock.h"
 #include "wording/wording.h"
 
 #include <QBoxLayout>
 
 #include <algorithm>
-#include <chrono>
-#include <cmath>
 
 namespace hammerline::main_window {
 
 namespace {
-
-constexpr double tallConsole = 1200; // mm: below it a vertical is called a console here (facts of the trade vary)
-constexpr double longGrand = 2000;   // mm
-
-std::string usualSetup(const instrument::Instrument &instrument)
-{
-    const double size = instrument.size ? instrument.size->inMillimetres() : 0;
-    if (instrument.action == catalogue::ActionKind::Vertical)
-        return instrument.size && size < tallConsole ? "console" : "full-upright";
-    return size > longGrand ? "grand-over-2m" : "grand-under-2m";
-}
-
-/// The built-in setups of the action, the usual one for its size first, and `own` where it is another.
-std::vector<plan_sheet::NamedSetup> setupsFor(const instrument::Instrument &instrument,
-                                              const std::optional<action::Setup> &own)
-{
-    std::vector<plan_sheet::NamedSetup> setups;
-    for (const exchange::BuiltIn &each : exchange::builtInSetups()) {
-        const auto setup = exchange::readSetup(each.text, each.id);
-        if (!setup || setup.value().action != instrument.action)
-            continue;
-        const auto at = each.id == usualSetup(instrument) ? setups.begin() : setups.end();
-        setups.insert(
-            at, {QString::fromStdString(setup.value().name.empty() ? each.id : setup.value().name), setup.value()});
-    }
-    if (own && std::ranges::find(setups, *own, &plan_sheet::NamedSetup::setup) == setups.end())
-        setups.insert(setups.begin(), {QObject::tr("As kept with the plan"), *own});
-    return setups;
-}
-
-std::optional<action::PlanTask> keptTask(const logbook::Logbook &book, readings::PassId pass)
-{
-    const auto inputs = book.keptPlan(pass);
-    if (!inputs)
-        return std::nullopt;
-    auto task = exchange::readPlanInputs(*inputs);
-    return task ? std::optional(std::move(task).value()) : std::nullopt;
-}
 
 constexpr const char *orderSetting = "plan/order";
 
@@ -110,6 +70,8 @@ PlanView::PlanView(Workshop &workshop, QWidget *parent)
     connect(&m_workshop, &Workshop::readingsChanged, this, follow);
     connect(m_sheet, &plan_sheet::PlanSheet::planned, this, &PlanView::showPlanned);
     connect(m_sheet, &plan_sheet::PlanSheet::workTicked, this, &PlanView::tick);
+    connect(m_sheet, &plan_sheet::PlanSheet::setupWanted, this, &PlanView::editSetup);
+    connect(m_sheet, &plan_sheet::PlanSheet::setupChosen, this, &PlanView::remember);
     connect(m_sheet, &plan_sheet::PlanSheet::noteChosen, this, &PlanView::noteChosen);
     connect(m_sheet, &plan_sheet::PlanSheet::keepWanted, this, &PlanView::keep);
     connect(m_sheet, &plan_sheet::PlanSheet::printWanted, this, &PlanView::print);
@@ -154,6 +116,7 @@ void PlanView::showEvent(QShowEvent *event)
 {
     QWidget::showEvent(event);
     makeAnew();
+    m_sheet->setFocus();
 }
 
 std::optional<action::PlanTask> PlanView::freshTask(QString &why) const
@@ -180,7 +143,8 @@ bool PlanView::isShown(const std::optional<action::PlanTask> &task) const
 {
     return task && m_shown && m_sheet->plan() && m_shownPass == m_workshop.pass()->pass.id &&
            task->values == m_shown->values && task->set == m_shown->set && task->compass == m_shown->compass &&
-           task->sections == m_shown->sections;
+           task->sections == m_shown->sections &&
+           m_workshop.book().actionSetup(m_workshop.instrument()->id) == m_shownSetup;
 }
 
 void PlanView::makeAnew()
@@ -192,17 +156,14 @@ void PlanView::makeAnew()
         return showPlanned();
     }
     m_shown = task;
+    if (!task || m_shownPass != m_workshop.pass()->pass.id)
+        m_sheet->clock().reset();
     m_shownPass = task ? m_workshop.pass()->pass.id : 0;
-    std::optional<action::Setup> own;
+    std::vector<plan_sheet::NamedSetup> setups;
     if (task) {
-        if (const auto kept = keptTask(m_workshop.book(), m_workshop.pass()->pass.id)) {
-            own = kept->setup;
-            task->setup = kept->setup;
-            task->aim = kept->aim;
-            task->forbidden = kept->forbidden;
-        }
+        setups = startFrom(m_workshop.book(), *m_workshop.instrument(), m_shownPass, *task);
+        m_shownSetup = m_workshop.book().actionSetup(m_workshop.instrument()->id);
     }
-    auto setups = task ? setupsFor(*m_workshop.instrument(), own) : std::vector<plan_sheet::NamedSetup>{};
     m_sheet->show(std::move(task), std::move(setups), m_form, why);
     if (!m_shown || !m_sheet->plan())
         return;
@@ -242,20 +203,49 @@ void PlanView::showPlanned()
     m_workshop.setPlanned(std::move(planned));
 }
 
-void PlanView::tick(const QString &item, double minutes, bool done)
+void PlanView::logTicked(const std::vector<plan_sheet::TickedWork> &work)
 {
     const readings::PassId pass = m_workshop.pass()->pass.id;
     logbook::Logbook &book = m_workshop.book();
-    if (done) {
-        const std::string inputs = exchange::planInputsJson(*m_sheet->task());
-        if (book.keptPlan(pass) != inputs) // work is logged against a plan that can be looked up
-            book.keepPlan(pass, inputs, m_workshop.stamp());
-        const std::chrono::seconds took(std::llround(minutes * 60));
-        book.logWork(pass, item.toStdString(), took, m_workshop.stamp());
-    } else {
-        book.takeBackWork(pass, loggedItem(book.workDone(pass), item.toStdString()), m_workshop.stamp());
-    }
+    const std::string inputs = exchange::planInputsJson(*m_sheet->task());
+    if (book.keptPlan(pass) != inputs) // work is logged against a plan that can be looked up
+        book.keepPlan(pass, inputs, m_workshop.stamp());
+    for (const plan_sheet::TickedWork &ticked : work)
+        book.logWork(pass, ticked.item, ticked.took, m_workshop.stamp());
+}
+
+void PlanView::tick(const std::vector<plan_sheet::TickedWork> &work, bool done)
+{
+    const readings::PassId pass = m_workshop.pass()->pass.id;
+    logbook::Logbook &book = m_workshop.book();
+    if (done)
+        logTicked(work);
+    else
+        for (const plan_sheet::TickedWork &ticked : work)
+            book.takeBackWork(pass, loggedItem(book.workDone(pass), ticked.item), m_workshop.stamp());
     m_sheet->setDone(book.workDone(pass));
+    m_workshop.passTouched();
+}
+
+void PlanView::editSetup()
+{
+    const auto task = m_sheet->task();
+    if (!m_prompts || !task)
+        return;
+    auto *form = new plan_sheet::SetupForm(task->setup, m_form, *m_prompts, this);
+    connect(form, &plan_sheet::SetupForm::ready, this, [this](const action::Setup &setup) {
+        m_sheet->chooseSetup({tr("Own setup of this instrument"), setup});
+    });
+    form->open();
+}
+
+void PlanView::remember()
+{
+    const auto task = m_sheet->task();
+    if (!task)
+        return;
+    rememberSetup(m_workshop.book(), m_workshop.pass()->pass, *task, m_workshop.stamp());
+    m_shownSetup = m_workshop.book().actionSetup(m_workshop.instrument()->id);
     m_workshop.passTouched();
 }
 
@@ -266,6 +256,17 @@ void PlanView::keep()
         return;
     m_workshop.book().keepPlan(m_workshop.pass()->pass.id, exchange::planInputsJson(*task), m_workshop.stamp());
     m_workshop.passTouched();
+}
+
+paper::Size PlanView::askPaper()
+{
+    const bool american = m_form.locale.measurementSystem() == QLocale::ImperialUSSystem;
+    const int answer = m_prompts->ask(this, {.title = tr("Print the plan"),
+                                             .text = tr("On which paper?"),
+                                             .choices = {tr("A4"), tr("Letter")},
+                                             .preferred = american ? 1 : 0,
+                                             .whenClosed = american ? 1 : 0});
+    return answer == 1 ? paper::Size::Letter : paper::Size::A4;
 }
 
 void PlanView::print()
@@ -284,63 +285,15 @@ void PlanView::print()
         .pass = wording::nameOf(pass.pass.purpose) + ' ' + QString::fromStdString(readings::isoDate(pass.pass.began)),
         .issued = tr("Planned %1").arg(QString::fromStdString(readings::isoDate(m_workshop.stamp().at))),
         .plan = *m_sheet->plan(),
+        .sections = instrument.sections,
         .done = m_workshop.book().workDone(pass.pass.id),
-        .form = m_form};
+        .form = m_form,
+        .size = askPaper()};
     const QByteArray pdf = plan_sheet::printPlan(input);
     const auto written = exchange::writeFile(
         path->toStdString(), {pdf.constData(), static_cast<std::size_t>(pdf.size())}, exchange::Overwrite::Yes);
     if (!written)
         m_prompts->tell(this, {tr("The plan was not printed"), wording::faultsText(written.faults()), {}});
-}
-
-QString PlanView::fitStory(const action::Fit &fit) const
-{
-    std::vector<double> ratios, old, fitted;
-    int infeasible = 0;
-    for (const action::FittedNote &note : fit.notes) {
-        ratios.push_back(note.ratio);
-        old.push_back(note.aftertouchOfOldTargets.inMillimetres());
-        fitted.push_back(note.aftertouch.inMillimetres());
-        infeasible += note.feasible ? 0 : 1;
-    }
-    const auto text = [this](const std::vector<double> &values) {
-        const auto median = units::Length::millimetres(analysis::medianOf(values));
-        return wording::amountText(median, m_form);
-    };
-    QString story = tr("This action's ratio is %1 (median). With the targets as they are, aftertouch comes out at %2. "
-                       "Targets that fit together give an aftertouch of %3.")
-                        .arg(wording::numberText(analysis::medianOf(ratios), 2, m_form), text(old), text(fitted));
-    if (infeasible > 0)
-        story += ' ' +
-                 tr("On %n note(s) no targets inside the limits fit; the nearest ones are taken.", nullptr, infeasible);
-    return story;
-}
-
-void PlanView::fit()
-{
-    const auto task = m_sheet->task();
-    if (!m_prompts || !task)
-        return;
-    const auto fitted = action::fitTargets({task->values, task->set, task->compass, task->sections});
-    if (!fitted)
-        return m_prompts->tell(this, {tr("Targets can't be fitted"), wording::faultsText(fitted.faults()), {}});
-    const int answer = m_prompts->ask(
-        this, {tr("Fit targets to this action"),
-               fitStory(fitted.value()),
-               tr("Judging by fitted targets makes a new set of this instrument's own; its limits stay as they are."),
-               {tr("Judge by these targets"), tr("Leave it")}});
-    if (answer != 0)
-        return;
-    tolerance::ToleranceSet set = fitted.value().set;
-    const std::string from = m_workshop.instrument()->toleranceId;
-    set.name += " (fitted)";
-    set.remark +=
-        (set.remark.empty() ? "" : " ") +
-        tr("Targets of blow, let-off, dip and aftertouch fitted on %1 to the readings of “%2”; before that: %3.")
-            .arg(QString::fromStdString(readings::isoDate(m_workshop.stamp().at)),
-                 QString::fromStdString(m_workshop.instrument()->name), QString::fromStdString(from))
-            .toStdString();
-    emit setWanted({set.name, exchange::writeToleranceSet(set), set});
 }
 
 } // namespace hammerline::main_window

@@ -37,12 +37,19 @@ private:
     [[nodiscard]] bool isShown(const std::optional<action::PlanTask> &task) const;
     [[nodiscard]] std::vector<action::Learned> learnedBefore() const;
     void showPlanned();
-    void tick(const QString &item, double minutes, bool done);
+    void tick(const std::vector<plan_sheet::TickedWork> &work, bool done);
+    void logTicked(const std::vector<plan_sheet::TickedWork> &work);
+    void editSetup();
+    void remember();
     void keep();
     void print();
+    [[nodiscard]] paper::Size askPaper();
     void fit();
     void askOrder();
+    // fit_targets.cpp
     [[nodiscard]] QString fitStory(const action::Fit &fit) const;
+    [[nodiscard]] tolerance::ToleranceSet namedFit(const action::Fit &fit) const;
+    void saveFit(const tolerance::ToleranceSet &set);
 
     Workshop &m_workshop;
     prompts::Prompts *m_prompts = nullptr;
@@ -50,7 +57,8 @@ private:
     wording::NumberForm m_form;
     plan_sheet::PlanSheet *m_sheet;
     readings::PassId m_shownPass = 0;
-    std::optional<action::PlanTask> m_shown; ///< as it was before anything was changed on the sheet
+    std::optional<action::PlanTask> m_shown;          ///< as it was before anything was changed on the sheet
+    std::optional<logbook::ActionSetup> m_shownSetup; ///< the instrument's own, when it was shown
 };
 
 } // namespace hammerline::main_window

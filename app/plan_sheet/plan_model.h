@@ -1,11 +1,13 @@
 #pragma once
-// The moves of a plan as a table: rails first, then note by note in the order of the work, then what was ruled out. Two
-// columns can be ticked: whether a move may be used, and whether it is done.
+// The moves of a plan as a table, as one walks the action: the rails, then a heading for each adjustment and section
+// with its notes under it, then what was ruled out. Two columns can be ticked: whether a move may be used, and whether
+// it is done. The tick of a heading is that of all its moves.
 
 #include "action/plan.h"
 #include "plan_sheet/plan_words.h"
 
 #include <QAbstractTableModel>
+#include <QStringList>
 
 #include <optional>
 #include <set>
@@ -22,10 +24,12 @@ public:
 
     explicit PlanModel(QObject *parent = nullptr);
 
-    void setPlan(const action::Plan &plan, const action::Forbidden &forbidden, const wording::NumberForm &form);
+    void setPlan(const action::Plan &plan, const action::Forbidden &forbidden, const keyboard::Sections &sections,
+                 const wording::NumberForm &form);
     void setDone(const std::set<std::string> &items);
-    /// Where a row leads; absent for a rail.
+    /// Where a row leads; absent for a rail or a heading.
     [[nodiscard]] std::optional<std::pair<catalogue::Quantity, keyboard::Note>> pairAt(int row) const;
+    [[nodiscard]] bool isHeading(int row) const { return m_entries[static_cast<std::size_t>(row)].heading; }
 
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex &parent = {}) const override;
@@ -37,7 +41,8 @@ public:
 signals:
     void moveAllowed(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note, bool allowed);
     void railAllowed(const QString &rail, bool allowed);
-    void workTicked(const QString &item, double minutes, bool done);
+    /// Only what changes: of a heading, the moves that were not ticked yet, or all of them.
+    void workTicked(const QStringList &items, bool done);
 
 private:
     struct Entry {
@@ -45,11 +50,20 @@ private:
         std::string rail{}; ///< id; empty for a move on a note
         catalogue::Quantity adjust{};
         keyboard::Note note{};
-        QString name{}, by{}, how{};
+        QString name{}, where{}, by{}, how{};
         double minutes = 0;
         bool allowed = true;
+        bool heading = false;
     };
+    void addHeading(const QString &text, double minutes);
+    void addRails(const action::Plan &plan);
+    void addMoves(const action::Plan &plan, const keyboard::Sections &sections);
     [[nodiscard]] QString textOf(const Entry &entry, int column) const;
+    [[nodiscard]] bool ticks(int row, int column) const;
+    [[nodiscard]] bool isDone(const Entry &entry) const;
+    [[nodiscard]] std::vector<const Entry *> under(int heading) const;
+    [[nodiscard]] Qt::CheckState doneState(int row) const;
+    void tickDone(int row, bool done);
     void allow(const Entry &entry, bool allowed);
 
     std::vector<Entry> m_entries;

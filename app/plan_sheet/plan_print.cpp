@@ -1,4 +1,5 @@
 // The plan on paper, for the bench: large enough to read beside the action, a box to tick at every move.
+#include "plan_sheet/plan_groups.h"
 #include "plan_sheet/plan_sheet.h"
 
 #include "wording/wording.h"
@@ -41,26 +42,24 @@ void setRails(Sheet &sheet, const PrintInput &input, const std::set<std::string>
     sheet.heading(tr("Rails first"));
     Table table(sheet, columns(), benchText);
     for (const action::RailMove &rail : input.plan.rails)
-        table.row({box(done, itemOf(rail)), tr("all"), byText(rail, input.form), {}, nameOf(rail)});
+        table.row({box(done, itemOf(rail)), notesOf(rail), byText(rail, input.form), {}, nameOf(rail)});
     table.rule();
 }
 
-/// One table for every stretch of moves of one quantity: as one walks the action.
+/// One table for every group: as one walks the action.
 void setMoves(Sheet &sheet, const PrintInput &input, const std::set<std::string> &done)
 {
-    const auto &moves = input.plan.moves;
-    for (std::size_t first = 0; first < moves.size();) {
-        std::size_t last = first;
-        while (last < moves.size() && moves[last].adjust == moves[first].adjust)
-            ++last;
-        sheet.heading(tr("%1: %2 notes").arg(wording::nameOf(moves[first].adjust)).arg(last - first));
+    for (const PlanGroup &group : groupsOf(input.plan.moves, input.sections)) {
+        sheet.heading(headingOf(group));
         Table table(sheet, columns(), benchText);
-        for (; first < last; ++first)
-            table.row({box(done, itemOf(moves[first])),
-                       wording::nameOf(moves[first].note),
-                       wording::changeText(moves[first].by, input.form),
+        for (std::size_t i = group.first; i < group.last; ++i) {
+            const action::Move &move = input.plan.moves[i];
+            table.row({box(done, itemOf(move)),
+                       wording::nameOf(move.note),
+                       wording::changeText(move.by, input.form),
                        {},
-                       howText(moves[first], input.form)});
+                       howText(move, input.form)});
+        }
         table.rule();
     }
 }

@@ -1,5 +1,6 @@
 #include "plan_sheet/plan_sheet.h"
 
+#include "plan_sheet/work_clock.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
 
@@ -20,8 +21,6 @@ namespace hammerline::plan_sheet {
 
 namespace {
 
-constexpr double widestShift = 5; // mm or g, either way
-
 QTableView *makeTable(PlanModel *model)
 {
     auto *table = new QTableView;
@@ -39,29 +38,6 @@ QTableView *makeTable(PlanModel *model)
     return table;
 }
 
-QDoubleSpinBox *makeShiftBox(const char *name, const QString &accessible)
-{
-    auto *box = new QDoubleSpinBox;
-    box->setObjectName(name);
-    box->setAccessibleName(accessible);
-    box->setRange(-widestShift, widestShift);
-    box->setSingleStep(0.05);
-    box->setDecimals(2);
-    box->setKeyboardTracking(false);
-    return box;
-}
-
-/// Both limits of every point, never beyond the target.
-void shiftPoints(tolerance::Points &points, units::Amount low, units::Amount high)
-{
-    for (tolerance::Point &point : points) {
-        if (point.low)
-            point.low = std::min(*point.low + low, point.target);
-        if (point.high)
-            point.high = std::max(*point.high + high, point.target);
-    }
-}
-
 } // namespace
 
 PlanSheet::PlanSheet(QWidget *parent)
@@ -73,8 +49,11 @@ PlanSheet::PlanSheet(QWidget *parent)
       m_setup(new QComboBox),
       m_aim(new QComboBox),
       m_limitOf(new QComboBox),
-      m_lower(makeShiftBox("planLower", tr("Move the lower limit by"))),
-      m_upper(makeShiftBox("planUpper", tr("Move the upper limit by"))),
+      m_lower(new QDoubleSpinBox),
+      m_target(new QDoubleSpinBox),
+      m_upper(new QDoubleSpinBox),
+      m_limitWords(new QLabel),
+      m_clock(new WorkClock),
       m_tools(new QWidget),
       m_adjustments(new QHBoxLayout)
 {
@@ -85,6 +64,7 @@ PlanSheet::PlanSheet(QWidget *parent)
 
 void PlanSheet::build()
 {
+    setFocusProxy(m_table);
     m_headline->setObjectName("planHeadline");
     m_headline->setFont(wording::font(wording::TextSize::Title));
     m_headline->setWordWrap(true);
@@ -99,6 +79,7 @@ void PlanSheet::build()
     tools->addLayout(makeChoices());
     tools->addLayout(m_adjustments);
     tools->addLayout(makeLimits());
+    tools->addWidget(m_clock, 0, Qt::AlignLeft);
     auto *middle = new QHBoxLayout;
     middle->setSpacing(4 * wording::gridStep);
     middle->addWidget(m_table, 3);
@@ -123,26 +104,15 @@ QBoxLayout *PlanSheet::makeChoices()
                          "first regulation, where every screw is turned anyway."));
     auto *row = new QHBoxLayout;
     row->setSpacing(2 * wording::gridStep);
+    auto *edit = new QPushButton(tr("Set&up…"));
+    edit->setObjectName("planEditSetup");
+    edit->setToolTip(tr("Look at the setup and change it; a trial turn says what one turn does"));
+    connect(edit, &QPushButton::clicked, this, &PlanSheet::setupWanted);
     row->addWidget(m_setup);
+    row->addWidget(edit);
     row->addWidget(m_aim);
     row->addStretch(1);
     row->addLayout(makeButtons());
-    return row;
-}
-
-QBoxLayout *PlanSheet::makeLimits()
-{
-    m_limitOf->setObjectName("planLimitOf");
-    m_limitOf->setAccessibleName(tr("Quantity whose limits are tried"));
-    auto *row = new QHBoxLayout;
-    row->setSpacing(2 * wording::gridStep);
-    row->addWidget(new QLabel(tr("Try other limits:")));
-    row->addWidget(m_limitOf);
-    row->addWidget(new QLabel(tr("lower by")));
-    row->addWidget(m_lower);
-    row->addWidget(new QLabel(tr("upper by")));
-    row->addWidget(m_upper);
-    row->addStretch(1);
     return row;
 }
 
@@ -172,16 +142,18 @@ void PlanSheet::connectParts()
         m_task->forbidden = {};
         fillAdjustments();
         replan();
+        emit setupChosen();
     });
     connect(m_aim, &QComboBox::currentIndexChanged, this, [this] {
         if (m_filling || !m_task)
             return;
         m_task->aim = static_cast<action::Aim>(m_aim->currentData().toInt());
         replan();
+        emit setupChosen();
     });
     connect(m_limitOf, &QComboBox::currentIndexChanged, this, &PlanSheet::showShift);
-    connect(m_lower, &QDoubleSpinBox::valueChanged, this, &PlanSheet::takeShift);
-    connect(m_upper, &QDoubleSpinBox::valueChanged, this, &PlanSheet::takeShift);
+    for (const QDoubleSpinBox *box : {m_lower, m_target, m_upper})
+        connect(box, &QDoubleSpinBox::valueChanged, this, &PlanSheet::takeShift);
     connect(m_model, &PlanModel::moveAllowed, this,
             [this](catalogue::Quantity quantity, keyboard::Note note, bool may) {
                 if (may)
@@ -196,7 +168,7 @@ void PlanSheet::connectParts()
         fillAdjustments();
         replan();
     });
-    connect(m_model, &PlanModel::workTicked, this, &PlanSheet::workTicked);
+    connect(m_model, &PlanModel::workTicked, this, &PlanSheet::tickOff);
     connect(m_table, &QTableView::activated, this, [this](const QModelIndex &index) {
         if (const auto pair = m_model->pairAt(index.row()))
             emit noteChosen(pair->first, pair->second);
@@ -253,7 +225,7 @@ std::optional<action::PlanTask> PlanSheet::task() const
 {
     auto task = m_task;
     if (task)
-        task->set = shiftedSet();
+        task->set = shifted(m_shifts);
     return task;
 }
 
@@ -312,48 +284,24 @@ void PlanSheet::fillAdjustments()
                     forbidden.everywhere.insert(which);
             });
     m_adjustments->addStretch(1);
+    orderTheTabs();
 }
 
-void PlanSheet::fillLimits()
+/// As one reads the sheet, from the moves on; the boxes are made anew and would come last.
+void PlanSheet::orderTheTabs()
 {
-    m_limitOf->clear();
-    if (!m_task)
-        return;
-    for (const auto &[quantity, entry] : m_task->set.entries)
-        m_limitOf->addItem(wording::nameOf(quantity), static_cast<int>(quantity));
-    showShift();
-}
-
-void PlanSheet::showShift()
-{
-    m_filling = true;
-    const auto quantity = static_cast<catalogue::Quantity>(m_limitOf->currentData().toInt());
-    const auto found = m_shifts.find(quantity);
-    m_lower->setValue(found == m_shifts.end() ? 0 : found->second.low.inDisplay());
-    m_upper->setValue(found == m_shifts.end() ? 0 : found->second.high.inDisplay());
-    m_filling = false;
-}
-
-void PlanSheet::takeShift()
-{
-    if (m_filling || !m_task || m_limitOf->currentIndex() < 0)
-        return;
-    const auto quantity = static_cast<catalogue::Quantity>(m_limitOf->currentData().toInt());
-    const auto dimension = catalogue::infoOf(quantity).dimension;
-    m_shifts[quantity] = {units::Amount::fromDisplay(dimension, m_lower->value()),
-                          units::Amount::fromDisplay(dimension, m_upper->value())};
-    replan();
-}
-
-tolerance::ToleranceSet PlanSheet::shiftedSet() const
-{
-    tolerance::ToleranceSet set = m_task->set;
-    for (const auto &[quantity, shift] : m_shifts) {
-        tolerance::Entry &entry = set.entries[quantity];
-        for (tolerance::Points *points : {&entry.both, &entry.naturals, &entry.sharps})
-            shiftPoints(*points, shift.low, shift.high);
-    }
-    return set;
+    std::vector<QWidget *> stops{m_table, m_aside, m_setup};
+    const auto add = [&](std::initializer_list<const char *> names) {
+        for (const char *name : names)
+            stops.push_back(findChild<QWidget *>(name));
+    };
+    add({"planEditSetup", "planAim", "planKeep", "planPrint", "planOrder", "planFit"});
+    for (int i = 0; i < m_adjustments->count(); ++i)
+        if (auto *box = qobject_cast<QCheckBox *>(m_adjustments->itemAt(i)->widget()))
+            stops.push_back(box);
+    add({"planLimitOf", "planLower", "planTarget", "planUpper", "planClock", "planTook"});
+    for (std::size_t i = 1; i < stops.size(); ++i)
+        setTabOrder(stops[i - 1], stops[i]);
 }
 
 void PlanSheet::replan()
@@ -364,10 +312,50 @@ void PlanSheet::replan()
         m_plan = action::withLearnedTurns(action::bestPlan(*now), m_findings.learned, now->sections);
         putInOrder(*m_plan);
     }
-    m_model->setPlan(m_plan.value_or(action::Plan{}), m_task ? m_task->forbidden : action::Forbidden{}, m_form);
-    m_table->resizeColumnsToContents();
+    fillTable();
     tell();
     emit planned();
+}
+
+void PlanSheet::fillTable()
+{
+    const int row = m_table->currentIndex().row(), column = m_table->currentIndex().column();
+    m_table->clearSpans();
+    m_model->setPlan(m_plan.value_or(action::Plan{}), m_task ? m_task->forbidden : action::Forbidden{},
+                     m_task ? m_task->sections : keyboard::Sections{}, m_form);
+    m_table->resizeColumnsToContents();
+    for (int heading = 0; heading < m_model->rowCount(); ++heading)
+        if (m_model->isHeading(heading))
+            m_table->setSpan(heading, PlanModel::Adjust, 1, PlanModel::columnTotal - PlanModel::Adjust);
+    if (row >= 0) // who goes by keys stays where they were
+        m_table->setCurrentIndex(m_model->index(std::min(row, m_model->rowCount() - 1), column));
+}
+
+void PlanSheet::tickOff(const QStringList &items, bool done)
+{
+    const auto took = done ? m_clock->take() : std::chrono::seconds(0);
+    std::vector<TickedWork> work;
+    for (const QString &item : items) // what is left of a division goes to the last
+        work.push_back({item.toStdString(), took / items.size()});
+    if (!work.empty())
+        work.back().took += took % items.size();
+    emit workTicked(work, done);
+}
+
+void PlanSheet::chooseSetup(NamedSetup setup)
+{
+    const auto same = std::ranges::find(m_setups, setup.name, &NamedSetup::name);
+    const int index = static_cast<int>(same - m_setups.begin());
+    m_filling = true;
+    if (same == m_setups.end()) {
+        m_setup->addItem(setup.name);
+        m_setups.push_back(std::move(setup));
+    } else {
+        same->setup = std::move(setup.setup);
+    }
+    m_setup->setCurrentIndex(-1);
+    m_filling = false;
+    m_setup->setCurrentIndex(index);
 }
 
 } // namespace hammerline::plan_sheet

@@ -1,10 +1,10 @@
 #pragma once
 // The plan sheet: the least work that brings every note in, move by move, and what the piano will be like after it. A
 // move that is unticked, an adjustment that is ruled out, another setup, aim or limit: the best plan under that is
-// there at once. Moves are ticked off as they are done. The sheet computes from what it is handed and writes nothing;
-// who owns it stores and prints.
+// there at once. Moves are ticked off as they are done, with the time they took. The sheet computes from what it is
+// handed and writes nothing; who owns it stores and prints.
 //
-// Keys: the space bar ticks, Enter goes to the note.
+// Keys: the space bar ticks (on a heading: all of its moves), Enter goes to the note.
 
 #include "action/plan.h"
 #include "logbook/logbook.h"
@@ -14,6 +14,7 @@
 
 #include <QWidget>
 
+#include <chrono>
 #include <map>
 #include <optional>
 #include <vector>
@@ -35,6 +36,14 @@ struct NamedSetup {
     action::Setup setup{};
 };
 
+/// A piece of work that was ticked off, and how long it took (0: nobody timed it).
+struct TickedWork {
+    std::string item{};
+    std::chrono::seconds took{};
+};
+
+class WorkClock;
+
 class PlanSheet : public QWidget {
     Q_OBJECT
 public:
@@ -51,6 +60,9 @@ public:
     /// What stands beside the moves; what was learned goes into their turns.
     void setFindings(Findings findings);
     void setDone(const std::vector<logbook::WorkDone> &done);
+    /// Chooses a setup of the task's action, beside those that there are; as if it were chosen from the list.
+    void chooseSetup(NamedSetup setup);
+    [[nodiscard]] WorkClock &clock() { return *m_clock; }
     /// As planned now; absent where there is nothing to plan.
     [[nodiscard]] const std::optional<action::Plan> &plan() const { return m_plan; }
     /// The task with everything that was changed on the sheet.
@@ -58,7 +70,9 @@ public:
 
 signals:
     void planned();
-    void workTicked(const QString &item, double minutes, bool done);
+    void workTicked(const std::vector<hammerline::plan_sheet::TickedWork> &work, bool done);
+    void setupChosen(); ///< the user chose another setup or aim
+    void setupWanted(); ///< to be looked at and changed
     void noteChosen(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
     void keepWanted();
     void printWanted();
@@ -73,24 +87,30 @@ private:
     void connectParts();
     void fillSetups(std::vector<NamedSetup> setups);
     void fillAdjustments();
+    void orderTheTabs();
     void fillLimits();
     void showShift();
     void takeShift();
+    void tellLimits(const QString &problem);
+    void tickOff(const QStringList &items, bool done);
+    void fillTable();
     void replan();
     void putInOrder(action::Plan &plan) const;
     void tell();
     [[nodiscard]] QString headlineText() const;
     [[nodiscard]] QString asideText() const;
-    [[nodiscard]] tolerance::ToleranceSet shiftedSet() const;
+    [[nodiscard]] QStringList hourLines() const;
 
     struct Shift {
-        units::Amount low{}, high{};
+        units::Amount low{}, target{}, high{};
     };
+    using Shifts = std::map<catalogue::Quantity, Shift>;
+    [[nodiscard]] tolerance::ToleranceSet shifted(const Shifts &shifts) const;
     std::optional<action::PlanTask> m_task;
     std::optional<action::Plan> m_plan;
     std::vector<NamedSetup> m_setups;
     std::vector<logbook::WorkDone> m_done;
-    std::map<catalogue::Quantity, Shift> m_shifts;
+    Shifts m_shifts; ///< those that can stand
     Findings m_findings;
     std::vector<catalogue::Quantity> m_order;
     wording::NumberForm m_form;
@@ -105,7 +125,10 @@ private:
     QComboBox *m_aim;
     QComboBox *m_limitOf;
     QDoubleSpinBox *m_lower;
+    QDoubleSpinBox *m_target;
     QDoubleSpinBox *m_upper;
+    QLabel *m_limitWords;
+    WorkClock *m_clock;
     QWidget *m_tools;
     QBoxLayout *m_adjustments;
 };
@@ -119,6 +142,7 @@ struct PrintInput {
     QString pass{};
     QString issued{};
     action::Plan plan{};
+    keyboard::Sections sections{};
     std::vector<logbook::WorkDone> done{};
     wording::NumberForm form{};
     paper::Size size = paper::Size::A4;

@@ -14,12 +14,39 @@ namespace hammerline::plan_sheet {
 
 namespace {
 
-double minutesOf(const std::vector<logbook::WorkDone> &done)
+/// What the plan holds of the work that was ticked off, and how long that took by the clock.
+struct Hours {
+    int done = 0;
+    int all = 0;
+    double plannedOfDone = 0;
+    double plannedOfTimed = 0;
+    double taken = 0;
+    int notTimed = 0;
+    int ofOtherPlans = 0;
+};
+
+Hours hoursOf(const action::Plan &plan, const std::vector<logbook::WorkDone> &done)
 {
-    double seconds = 0;
-    for (const logbook::WorkDone &work : done)
-        seconds += static_cast<double>(work.took.count());
-    return seconds / 60;
+    std::map<std::string, double, std::less<>> planned;
+    for (const action::RailMove &rail : plan.rails)
+        planned.emplace(action::workIn(action::itemOf(rail)), rail.minutes);
+    for (const action::Move &move : plan.moves)
+        planned.emplace(action::workIn(action::itemOf(move)), move.minutes);
+    Hours hours{.all = static_cast<int>(planned.size())};
+    for (const logbook::WorkDone &work : done) {
+        const double took = static_cast<double>(work.took.count()) / 60;
+        hours.taken += took;
+        hours.notTimed += took == 0 ? 1 : 0;
+        const auto found = planned.find(action::workIn(work.item));
+        if (found == planned.end()) {
+            ++hours.ofOtherPlans;
+            continue;
+        }
+        ++hours.done;
+        hours.plannedOfDone += found->second;
+        hours.plannedOfTimed += took == 0 ? 0 : found->second;
+    }
+    return hours;
 }
 
 QString section(const QString &title, const QStringList &lines)
@@ -84,13 +111,29 @@ QString PlanSheet::headlineText() const
         .arg(timeText(m_plan->minutes));
 }
 
+QStringList PlanSheet::hourLines() const
+{
+    const Hours hours = hoursOf(*m_plan, m_done);
+    QStringList lines{tr("Planned: %1").arg(timeText(m_plan->minutes))};
+    if (m_done.empty())
+        return lines;
+    lines << tr("Done: %1 of %2, planned at %3").arg(hours.done).arg(hours.all).arg(timeText(hours.plannedOfDone));
+    QString taken = tr("Taken: %1").arg(timeText(hours.taken));
+    if (hours.notTimed > 0)
+        taken += tr(" (%1 not timed)").arg(hours.notTimed);
+    lines << taken;
+    const double left = m_plan->minutes - hours.plannedOfDone;
+    if (hours.plannedOfTimed > 0 && left > 0)
+        lines << tr("At this pace the rest takes %1").arg(timeText(left * hours.taken / hours.plannedOfTimed));
+    if (hours.ofOtherPlans > 0)
+        lines << tr("Ticked off before the plan was made anew: %1").arg(hours.ofOtherPlans);
+    return lines;
+}
+
 QString PlanSheet::asideText() const
 {
     QString html;
-    if (!m_done.empty())
-        html += section(tr("Ticked off"),
-                        {tr("%n piece(s) of work, %1 of %2 planned", nullptr, static_cast<int>(m_done.size()))
-                             .arg(timeText(minutesOf(m_done)), timeText(m_plan->minutes))});
+    html += section(tr("Hours"), hourLines());
     html += section(tr("Readings to repeat"), doubtLines(m_findings, m_form));
     html += section(tr("Stays outside"), unresolvedLines(*m_plan));
     html += section(tr("Punchings to fetch"), punchingLines(*m_plan, m_form));
@@ -101,7 +144,7 @@ QString PlanSheet::asideText() const
         html +=
             section(tr("How far to turn"),
                     {tr("Nobody has published what a turn does on any action. Make a trial turn, measure it, and put "
-                        "it into the setup (mm_per_turn); the plan then speaks in turns.")});
+                        "it into the setup (Setup…); the plan then speaks in turns.")});
     return html;
 }
 

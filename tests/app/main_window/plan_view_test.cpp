@@ -3,6 +3,8 @@
 #include "exchange/plan_inputs_json.h"
 #include "keyboard_strip/keyboard_strip.h"
 
+#include <QDoubleSpinBox>
+#include <QProcess>
 #include <QTableView>
 
 namespace hammerline::main_window {
@@ -22,7 +24,7 @@ protected:
     {
         auto *table = part<QTableView>(*window, "planTable");
         table->setFocus();
-        table->setCurrentIndex(table->model()->index(0, plan_sheet::PlanModel::Done));
+        table->setCurrentIndex(table->model()->index(1, plan_sheet::PlanModel::Done)); // under its heading
         QTest::keyClick(table, Qt::Key_Space);
     }
     std::unique_ptr<MainWindow> window;
@@ -45,7 +47,7 @@ TEST_F(PlanInWindow, WorkTickedOffIsLoggedWithAPlanThatCanBeLookedUp)
     const auto pass = window->workshop().pass()->pass.id;
     const auto done = shop.book.workDone(pass);
     ASSERT_EQ(done.size(), 1u);
-    EXPECT_GT(done.front().took.count(), 0);
+    EXPECT_EQ(done.front().took.count(), 0) << "nobody timed it";
     const auto kept = shop.book.keptPlan(pass);
     ASSERT_TRUE(kept);
     EXPECT_EQ(exchange::readPlanInputs(*kept).value().values, window->workshop().pass()->values);
@@ -57,7 +59,7 @@ TEST_F(PlanInWindow, AnotherMoveOfTheSameScrewIsNotDone)
 {
     const auto firstIsDone = [this] {
         const auto *model = part<QTableView>(*window, "planTable")->model();
-        return model->index(0, plan_sheet::PlanModel::Done).data(Qt::CheckStateRole).toInt() == Qt::Checked;
+        return model->index(1, plan_sheet::PlanModel::Done).data(Qt::CheckStateRole).toInt() == Qt::Checked;
     };
     tickFirst();
     EXPECT_TRUE(firstIsDone());
@@ -76,14 +78,36 @@ TEST_F(PlanInWindow, IsForgottenOnTheStripWhenTheReadingsChange)
     EXPECT_TRUE(window->workshop().planned().empty());
 }
 
-TEST_F(PlanInWindow, PrintsToTheFileThatWasChosen)
+TEST_F(PlanInWindow, TimeThatWasTypedIsLoggedAndTheTickOfAHeadingLogsAll)
+{
+    part<QDoubleSpinBox>(*window, "planTook")->setValue(6);
+    auto *table = part<QTableView>(*window, "planTable");
+    table->setFocus();
+    table->setCurrentIndex(table->model()->index(0, plan_sheet::PlanModel::Done));
+    QTest::keyClick(table, Qt::Key_Space);
+    const auto done = shop.book.workDone(window->workshop().pass()->pass.id);
+    ASSERT_EQ(done.size(), 12u);
+    for (const logbook::WorkDone &work : done)
+        EXPECT_EQ(work.took.count(), 30);
+    QTest::keyClick(table, Qt::Key_Space);
+    EXPECT_TRUE(shop.book.workDone(window->workshop().pass()->pass.id).empty());
+}
+
+TEST_F(PlanInWindow, PrintsToTheFileThatWasChosenOnThePaperThatWasChosen)
 {
     const QString path = folder.filePath("plan.pdf");
-    prompts.willPick(path);
-    QTest::mouseClick(part(*window, "planPrint"), Qt::LeftButton);
-    QFile file(path);
-    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    EXPECT_TRUE(file.readAll().startsWith("%PDF-1.6"));
+    for (const auto &[paper, size] : {std::pair("A4", "595"), std::pair("Letter", "612")}) {
+        prompts.willPick(path);
+        prompts.willChoose(QString(paper));
+        QTest::mouseClick(part(*window, "planPrint"), Qt::LeftButton);
+        QFile file(path);
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        EXPECT_TRUE(file.readAll().startsWith("%PDF-1.6"));
+        QProcess process;
+        process.start("pdfinfo", {path});
+        process.waitForFinished();
+        EXPECT_TRUE(process.readAllStandardOutput().contains(size)) << paper;
+    }
 }
 
 TEST_F(PlanInWindow, FollowsTheShopsOwnOrderAndRemembersIt)

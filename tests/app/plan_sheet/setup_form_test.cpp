@@ -23,7 +23,11 @@ using catalogue::Quantity;
 class SetupFormTest : public ::testing::Test {
 protected:
     SetupFormTest() { form.setAttribute(Qt::WA_DeleteOnClose, false); }
-    template <typename Kind> [[nodiscard]] Kind *part(const char *name) const { return form.findChild<Kind *>(name); }
+    template <typename Kind>
+    [[nodiscard]] Kind *part(const char *name) const
+    {
+        return form.findChild<Kind *>(name);
+    }
     void click(const char *name) { QTest::mouseClick(part<QPushButton>(name), Qt::LeftButton); }
     void setCell(const char *table, int row, int column, const QString &text)
     {
