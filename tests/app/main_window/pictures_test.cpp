@@ -1,9 +1,14 @@
 // The window in two sizes and two themes: nothing is cut, and with HAMMERLINE_PICTURES=<folder> each is saved to be looked at.
 #include "app/main_window/window_desk.h"
 
+#include "plan_sheet/setup_form.h"
+
 #include <QApplication>
+#include <QCheckBox>
 #include <QDir>
 #include <QDialog>
+#include <QDoubleSpinBox>
+#include <QTableView>
 
 #include <cmath>
 
@@ -78,6 +83,38 @@ TEST_P(Pictures, OfEveryView)
     window->tellTrouble("The disk is full: the last reading could not be stored.");
     trigger(*window, "viewBench");
     save(*window, "trouble");
+}
+
+TEST_P(Pictures, OfThePlanItsSetupAndWhatWillBeAfterIt)
+{
+    wording::setTextScale(GetParam().textScale);
+    wording::applyTheme(*qApp, GetParam().theme);
+    fillShop();
+    const auto window = openWindow();
+    window->resize(GetParam().size);
+    window->views().bench()->ask(catalogue::Quantity::LetOff, keyboard::Note(60));
+    for (int note = 60; note < 80; ++note)
+        type(*window, note % 3 == 0 ? "3.85" : "2.55");
+    trigger(*window, "viewPlan");
+    EXPECT_LE(window->minimumSizeHint().width(), 1366);
+    save(*window, "plan");
+    QTest::mouseClick(part(*window, "planEditSetup"), Qt::LeftButton);
+    auto *form = window->findChild<plan_sheet::SetupForm *>();
+    part<QLineEdit>(*form, "trialTurned")->setText("1/4");
+    part<QLineEdit>(*form, "trialBefore")->setText("3.8");
+    part<QLineEdit>(*form, "trialAfter")->setText("3.2");
+    QTest::mouseClick(part(*form, "trialTake"), Qt::LeftButton);
+    EXPECT_LE(form->minimumSizeHint().height(), 768);
+    save(*form, "setup");
+    form->accept();
+    auto *table = part<QTableView>(*window, "planTable");
+    table->setCurrentIndex(table->model()->index(0, plan_sheet::PlanModel::Done));
+    part<QDoubleSpinBox>(*window, "planTook")->setValue(12);
+    QTest::keyClick(table, Qt::Key_Space);
+    save(*window, "plan-ticked");
+    trigger(*window, "viewCharts");
+    part<QCheckBox>(*window, "chartPlan")->setChecked(true);
+    save(*window, "after-plan");
 }
 
 TEST_P(Pictures, OfEmptyStartAndForms)
