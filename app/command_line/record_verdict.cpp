@@ -40,6 +40,17 @@ std::optional<std::string_view> fileOf(const seal::SealReport &report, std::stri
     return found == report.files.end() ? std::nullopt : std::optional<std::string_view>(found->content);
 }
 
+/// Which record this is, and what to compare with the logbook that it was made from.
+std::string aboutText(const exchange::RecordCheck &check)
+{
+    std::string text = "Record:      " + withoutControls(check.instrumentName) + ", revision " +
+                       std::to_string(check.revision) + " of " + readings::rfc3339(check.issued) + '\n';
+    if (check.history.deed != 0)
+        text += "Logbook:     stood at deed " + std::to_string(check.history.deed) + ", digest " +
+                withoutControls(check.history.digest) + '\n';
+    return text;
+}
+
 std::string disagreementText(const exchange::RecordCheck &check)
 {
     if (check.disagreements.empty())
@@ -67,7 +78,8 @@ RecordVerdict unaltered(const seal::SealReport &report, const std::string &head,
             Answer{.text = text + "The data inside CANNOT BE READ: " + withoutControls(check.fault().text()) + ".\n",
                    .status = NotConforming}};
     const auto status = check.value().disagreements.empty() ? Done : NotConforming;
-    return {Answer{.text = text + disagreementText(check.value()), .status = status}, std::move(check).value()};
+    return {Answer{.text = text + aboutText(check.value()) + disagreementText(check.value()), .status = status},
+            std::move(check).value()};
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 #include "seal/seal.h"
 
 #include <QColorSpace>
+#include <QFile>
 #include <QPainter>
 #include <QTranslator>
 
@@ -70,10 +71,22 @@ void paintFrame(QPainter &painter, const Sheet &sheet, int page, const Context &
         TextBlock(titleOf(context), quietText, body.width()).paint(painter, {body.left(), body.top() - 30});
 }
 
+/// What the keys of record.json mean, so that the file stands alone.
+std::string schemaText()
+{
+    QFile file(QStringLiteral(":/record/record.schema.json"));
+    if (!file.open(QIODevice::ReadOnly))
+        throw outcome::BrokenWorld("The schema of the record is not in this program. Nothing was written; install it "
+                                   "anew.");
+    return file.readAll().toStdString();
+}
+
 std::vector<seal::Attachment> attachmentsOf(const sale_record::SaleRecord &record)
 {
     std::vector<seal::Attachment> files{
         {"record.json", "application/json", "The whole record for machines", exchange::recordJson(record)},
+        {"record.schema.json", "application/schema+json", "What the keys of record.json mean (JSON Schema)",
+         schemaText()},
         {"readings.csv", "text/csv", "The readings as left, every take",
          exchange::writeReadingsCsv(record.asLeft.readings)}};
     if (record.asFound)

@@ -63,7 +63,9 @@ private:
 
 TEST_F(VerifyData, ARecordAsTheProgramMakesItIsJudgedAnewAndAgrees)
 {
-    EXPECT_THAT(runCommand({"verify", pdf()}, key()).out, HasSubstr("Judged anew: all 1056 verdicts follow"));
+    const auto ran = runCommand({"verify", pdf()}, key());
+    EXPECT_THAT(ran.out, AllOf(HasSubstr("Judged anew: all 1056 verdicts follow"), HasSubstr(", revision 1 of 2026-"),
+                               testing::ContainsRegex("stood at deed [0-9]+, digest [0-9a-f]{64}")));
     EXPECT_EQ(verifyForged(recordInside().dump()).status, 0);
 }
 

@@ -116,6 +116,14 @@ TEST_F(RecordPdf, TheReadingsComeOutOfTheFileByteForByte)
               exchange::writeReadingsCsv(m_record.asFound->readings));
 }
 
+TEST_F(RecordPdf, TheDataStandsBesideTheSchemaThatItKeepsTo)
+{
+    make({});
+    QFile schema(QStringLiteral(HAMMERLINE_SOURCE_DIR "/resources/schemas/record.schema.json"));
+    ASSERT_TRUE(schema.open(QIODevice::ReadOnly));
+    EXPECT_EQ(fileInside(QStringLiteral("record.schema.json")), schema.readAll().toStdString());
+}
+
 TEST_F(RecordPdf, TheSameRecordGivesTheSameBytes)
 {
     make({});
@@ -245,7 +253,7 @@ TEST_F(RecordPdf, ASealedRecordHoldsAndPrintsTheFingerprintOfItsKey)
     writeFile(sealed);
     const auto report = seal::verifyRecord(sealed.toStdString(), {key.fingerprint()});
     EXPECT_EQ(report.verdict, seal::SealVerdict::Unaltered) << report.reason;
-    EXPECT_EQ(report.files.size(), 3u);
+    EXPECT_EQ(report.files.size(), 4u);
     const QString printed = QString::fromStdString(seal::groupedFingerprint(key.fingerprint()));
     EXPECT_TRUE(text().simplified().contains(printed)) << text().toStdString();
     const QByteArray said = outputOf(QStringLiteral("pdfsig"), {path()});
