@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <memory>
 #include <optional>
 
 namespace hammerline::action {
@@ -133,7 +134,7 @@ private:
     const Plan &plan()
     {
         if (!m_plan)
-            m_plan = bestPlan(m_kept);
+            m_plan = std::make_unique<const Plan>(bestPlan(m_kept));
         return *m_plan;
     }
     const RailMove *plannedRail(const std::string &id)
@@ -150,7 +151,7 @@ private:
     }
 
     const PlanTask &m_kept;
-    std::optional<Plan> m_plan{}; ///< made where an item needs it
+    std::unique_ptr<const Plan> m_plan{}; ///< made where an item needs it
     DoneWork m_work{};
 };
 
