@@ -82,6 +82,7 @@ public:
         options.value("passphrase-file", "FILE",
                       "A file (or /dev/fd/N) whose first line is the key's passphrase; HAMMERLINE_PASSPHRASE does too",
                       m_passphraseFile);
+        options.flag("with-sale", "Tell buyer and price in the record, which else stay out of it", m_withSale);
         options.flag("force", "Overwrite a file that is there", m_force);
     }
 
@@ -97,10 +98,11 @@ public:
         const auto instrument = findInstrument(book, m_instrument);
         if (!instrument)
             return instrument.faults();
-        const auto input = record_pdf::recordInputOf(
-            book, instrument.value(), {surroundings.now(), surroundings.person, surroundings.programVersion});
+        auto input = record_pdf::recordInputOf(book, instrument.value(),
+                                               {surroundings.now(), surroundings.person, surroundings.programVersion});
         if (!input)
             return input.faults();
+        input.value().tellSale = m_withSale;
         auto record = sale_record::assemble(input.value());
         if (!record)
             return record.faults();
@@ -159,6 +161,7 @@ private:
     std::optional<std::string> m_replaces;
     std::optional<std::string> m_keyFile;
     std::optional<std::string> m_passphraseFile;
+    bool m_withSale = false;
     bool m_force = false;
 };
 

@@ -35,6 +35,10 @@ outcome::Outcome<sale_record::RecordInput> recordInputOf(const logbook::Logbook 
         for (const logbook::FaultMark &mark : book.faultMarks(pass.id))
             input.felt[pass.id].push_back({mark.note, mark.fault});
     }
+    input.dossier = book.dossier(instrument.id);
+    for (const dossier::Photograph &photograph : input.dossier.photographs)
+        if (auto jpeg = book.picture(photograph.digest))
+            input.pictures[photograph.digest] = *std::move(jpeg);
     return input;
 }
 

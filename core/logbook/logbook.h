@@ -15,11 +15,13 @@
 //
 // Names of deeds: logbook-created, instrument-added, instrument-changed, pass-begun, pass-changed, pass-imported,
 // reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, route-chosen,
-// slip-confirmed, plan-kept, work-logged, work-taken-back, setup-chosen, undone, redone. More may come; show an unknown
-// one as it is.
+// slip-confirmed, plan-kept, work-logged, work-taken-back, setup-chosen, work-written, work-changed, work-struck,
+// condition-said, photograph-added, photograph-changed, photograph-removed, sale-noted, instrument-taken-over, undone,
+// redone. More may come; show an unknown one as it is.
 //
 // Whether another program has edited the file is told by verify_history.h.
 
+#include "dossier/dossier.h"
 #include "instrument/instrument.h"
 #include "outcome/outcome.h"
 #include "readings/readings.h"
@@ -29,6 +31,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace hammerline::logbook {
@@ -108,6 +111,8 @@ struct ActionSetup {
     std::string aim{};
     bool operator==(const ActionSetup &) const = default;
 };
+
+struct TakenOver; ///< see hand_over.h
 
 enum class Access { ReadWrite, ReadOnly };
 
@@ -201,6 +206,42 @@ public:
     [[nodiscard]] std::vector<ConfirmedSlip> confirmedSlips(readings::PassId pass) const;
     /// Of a reading that stands already; a fresh one is confirmed by `enter`.
     void confirmSlip(readings::PassId pass, const ConfirmedSlip &slip, const Stamp &stamp);
+
+    // The file of an instrument ----------------------------------------------------------------------------------
+    // Instruments that are not there are refused by BrokenWorld.
+    [[nodiscard]] dossier::Dossier dossier(instrument::InstrumentId instrument) const;
+    /// As stored, with its uid. A fault where faultsOf finds one.
+    [[nodiscard]] outcome::Outcome<dossier::WorkEntry> addWork(instrument::InstrumentId instrument,
+                                                               dossier::WorkEntry entry, const Stamp &stamp);
+    /// A fault where faultsOf finds one or the entry is not there.
+    [[nodiscard]] outcome::Outcome<bool> changeWork(instrument::InstrumentId instrument,
+                                                    const dossier::WorkEntry &entry, const Stamp &stamp,
+                                                    const std::string &reason);
+    /// False where it is not there; then nothing is written.
+    bool strikeWork(instrument::InstrumentId instrument, const std::string &uid, const Stamp &stamp,
+                    const std::string &reason);
+    /// Nothing said takes back what was. False where it stands so already; then nothing is written.
+    bool sayCondition(instrument::InstrumentId instrument, const dossier::ConditionPlace &place,
+                      const dossier::Condition &condition, const Stamp &stamp);
+    /// As stored, with uid, digest and size. A fault where sizeOfPicture (dossier/plain_jpeg.h) finds one.
+    [[nodiscard]] outcome::Outcome<dossier::Photograph> addPhotograph(instrument::InstrumentId instrument,
+                                                                      dossier::Photograph photograph,
+                                                                      std::string_view jpeg, const Stamp &stamp);
+    /// Moment, view and caption; the picture stays. A fault where it is not there.
+    [[nodiscard]] outcome::Outcome<bool> changePhotograph(instrument::InstrumentId instrument,
+                                                          dossier::Photograph photograph, const Stamp &stamp);
+    /// False where it is not there. The picture stays in the file, so that this can be undone.
+    bool removePhotograph(instrument::InstrumentId instrument, const std::string &uid, const Stamp &stamp);
+    /// A JPEG by its digest.
+    [[nodiscard]] std::optional<std::string> picture(const std::string &digest) const;
+    void noteSale(instrument::InstrumentId instrument, const dossier::Sale &sale, const Stamp &stamp);
+
+    // Handing over, see hand_over.h -------------------------------------------------------------------------------
+    /// The document. A fault where there is no such instrument.
+    [[nodiscard]] outcome::Outcome<std::string> handOver(instrument::InstrumentId instrument) const;
+    /// `file` is to blame for what is wrong with the document.
+    [[nodiscard]] outcome::Outcome<TakenOver> takeOver(const std::string &document, const std::string &file,
+                                                       const Stamp &stamp);
 
     // History ---------------------------------------------------------------------------------------------------
     /// 0 for none. Moves when any window or program has done something: poll it to see the others' deeds.

@@ -2,6 +2,7 @@
 
 #include "logbook/inside/deed_check.h"
 #include "logbook/inside/history.h"
+#include "logbook/inside/pictures.h"
 #include "logbook/inside/schema.h"
 #include "logbook/inside/sha256.h"
 #include "logbook/inside/subject_rows.h"
@@ -140,6 +141,7 @@ void checkRows(Database &database, HistoryCheck &check)
     findStrayedRows(database, tables, check.alterations);
     ChainWalk chain(database, tables, check);
     chain.walk();
+    inside::checkPictures(database, check.alterations);
     if (check.alterations.size() < mostAlterations)
         checkEnd(database, chain.last(), check.alterations);
 }

@@ -24,6 +24,9 @@ namespace hammerline::command_line {
 [[nodiscard]] std::unique_ptr<Command> makeReviewCommand();
 [[nodiscard]] std::unique_ptr<Command> makeRecordCommand();
 [[nodiscard]] std::unique_ptr<Command> makeVerifyCommand();
+[[nodiscard]] std::unique_ptr<Command> makeHandOverCommand();
+[[nodiscard]] std::unique_ptr<Command> makeTakeOverCommand();
+[[nodiscard]] std::unique_ptr<Command> makeBackupCommand();
 
 [[nodiscard]] std::vector<std::unique_ptr<Command>> allCommands();
 

@@ -52,6 +52,19 @@ Deed DeedWriter::commit(Deed entry)
 
 Deed DeedWriter::commit(Deed entry, const RowSource &rows)
 {
+    entry = write(std::move(entry), rows);
+    m_transaction.commit();
+    return entry;
+}
+
+Deed DeedWriter::write(Deed entry, std::vector<Row> rows)
+{
+    std::ranges::sort(rows, before);
+    return write(std::move(entry), RowSource([&](const auto &take) { std::ranges::for_each(rows, take); }));
+}
+
+Deed DeedWriter::write(Deed entry, const RowSource &rows)
+{
     const DeedId newest = newestDeedId(*m_database);
     entry.id = newest + 1;
     DeedDigest digest(entry, digestBefore(*m_database, newest));
@@ -59,7 +72,6 @@ Deed DeedWriter::commit(Deed entry, const RowSource &rows)
     DeedDigest::Result proof = digest.finish();
     insertDeed(*m_database, {entry, std::move(proof.marks), std::move(proof.digest)});
     rows([&](const Row &row) { insert(row, entry.id); });
-    m_transaction.commit();
     return entry;
 }
 

@@ -33,7 +33,12 @@ public:
     /// The same for more rows than one wants to hold at a time; they are asked for twice, since the entry comes first.
     [[nodiscard]] Deed commit(Deed entry, const RowSource &rows);
 
+    /// For several deeds that are to be there all or none: an entry with its rows, any order; then `commitAll`.
+    [[nodiscard]] Deed write(Deed entry, std::vector<Row> rows);
+    void commitAll() { m_transaction.commit(); }
+
 private:
+    [[nodiscard]] Deed write(Deed entry, const RowSource &rows);
     void insert(const Row &row, DeedId deed);
     Database *m_database;
     Transaction m_transaction;

@@ -1,6 +1,7 @@
 #include "logbook/inside/record_rows.h"
 
 #include "logbook/inside/broken.h"
+#include "logbook/inside/taker.h"
 #include "units/parse_amount.h"
 
 #include <nlohmann/json.hpp>
@@ -50,76 +51,6 @@ std::string runsText(const std::vector<instrument::Fitting> &fittings)
         runs.push_back({fitting.kind, fitting.notes});
     return runsText(runs);
 }
-
-/// Takes the values of a row one after the other.
-class Taker {
-public:
-    Taker(const Row &row, const std::string &path)
-        : m_row(&row), m_values(std::span(row.cells).subspan(row.table->firstValue())), m_path(&path)
-    {
-    }
-
-    std::string text()
-    {
-        const auto *text = std::get_if<std::string>(&m_values[m_next++]);
-        return text == nullptr ? std::string() : *text;
-    }
-    std::optional<std::int64_t> maybeNumber()
-    {
-        const auto *number = std::get_if<std::int64_t>(&m_values[m_next++]);
-        return number == nullptr ? std::nullopt : std::optional(*number);
-    }
-    std::int64_t number() { return known(maybeNumber()); }
-    std::optional<double> thousandths()
-    {
-        const auto number = maybeNumber();
-        return number ? std::optional(static_cast<double>(*number) / 1000) : std::nullopt;
-    }
-    keyboard::Note note() { return noteOf(number(), *m_path); }
-    units::Length length() { return units::Length::nanometres(countOf(number(), *m_path)); }
-
-    keyboard::Sections runs()
-    {
-        keyboard::Sections sections;
-        const auto json = nlohmann::json::parse(text(), nullptr, false);
-        for (const auto &run : json) {
-            if (!run.is_array() || run.size() != 3 || !run[0].is_string() || !run[1].is_number_integer() ||
-                !run[2].is_number_integer())
-                throwUnknown();
-            sections.push_back({run[0], {noteOf(run[1], *m_path), noteOf(run[2], *m_path)}});
-        }
-        return sections;
-    }
-    std::vector<instrument::Fitting> fittings()
-    {
-        std::vector<instrument::Fitting> found;
-        for (auto &run : runs())
-            found.push_back({run.notes, std::move(run.name)});
-        return found;
-    }
-
-    /// The value of an id, or of what else must be there.
-    template <typename Value>
-    Value known(const std::optional<Value> &found)
-    {
-        if (!found)
-            throwUnknown();
-        return *found;
-    }
-
-private:
-    [[noreturn]] void throwUnknown() const
-    {
-        throwDamaged(*m_path, describe(*m_row) + ": " +
-                                  m_row->table->columns()[m_row->table->firstValue() + m_next - 1] +
-                                  " is none that is known");
-    }
-
-    const Row *m_row;
-    std::span<const Cell> m_values;
-    const std::string *m_path;
-    std::size_t m_next = 0;
-};
 
 std::optional<units::Unit> findUnit(const std::string &symbol)
 {

@@ -5,8 +5,8 @@ namespace hammerline::logbook::inside {
 namespace {
 
 // AUTOINCREMENT keeps the largest number ever given beside the table, so that entries cut off the end are missed.
-// Every other table is a version table, see version_table.h; nothing in them is bound to be there, since a withdrawn
-// version has no values.
+// Every other table but picture is a version table, see version_table.h; nothing in them is bound to be there, since a
+// withdrawn version has no values.
 constexpr std::string_view step1 = R"sql(
 CREATE TABLE history(
   deed INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -109,8 +109,9 @@ CREATE TABLE confirmed_slip(
 ) STRICT, WITHOUT ROWID;
 )sql";
 
-// What the lead's desk writes: a pass signed and reopened, items accepted or sent back, samples drawn. And how an
-// instrument's action is set up for planning.
+// What the lead's desk writes: a pass signed and reopened, items accepted or sent back, samples drawn. How an
+// instrument's action is set up for planning. And the file of an instrument; its pictures are named by their SHA-256 in
+// the rows of the photographs, which the history covers, and so need no deed of their own (see pictures.h).
 constexpr std::string_view step2 = R"sql(
 CREATE TABLE pass_standing(
   pass INTEGER NOT NULL,
@@ -155,6 +156,48 @@ CREATE TABLE action_setup(
   deed INTEGER NOT NULL REFERENCES history(deed),
   PRIMARY KEY(instrument, version)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE work_entry(
+  instrument INTEGER NOT NULL,
+  entry TEXT NOT NULL,
+  version INTEGER NOT NULL,
+  kind TEXT, what TEXT, first_note INTEGER, last_note INTEGER, material TEXT, person TEXT, day TEXT, minutes INTEGER,
+  departure INTEGER, why TEXT, remark TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(instrument, entry, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE condition_said(
+  instrument INTEGER NOT NULL,
+  moment TEXT NOT NULL,
+  area TEXT NOT NULL,
+  version INTEGER NOT NULL,
+  words TEXT, grade INTEGER,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(instrument, moment, area, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE photograph(
+  instrument INTEGER NOT NULL,
+  photograph TEXT NOT NULL,
+  version INTEGER NOT NULL,
+  digest TEXT, moment TEXT, view TEXT, caption TEXT, width INTEGER, height INTEGER,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(instrument, photograph, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE sale(
+  instrument INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  buyer TEXT, price TEXT, remark TEXT,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(instrument, version)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE picture(
+  digest TEXT PRIMARY KEY NOT NULL,
+  jpeg BLOB NOT NULL
+) STRICT;
 )sql";
 
 constexpr std::string_view steps[] = {step1, step2};

@@ -19,6 +19,8 @@ struct Logbook::Inside {
     [[nodiscard]] instrument::InstrumentId requirePass(readings::PassId id);
     [[nodiscard]] std::optional<readings::Pass> findPass(readings::PassId id);
     [[nodiscard]] std::optional<instrument::Instrument> findInstrument(instrument::InstrumentId id);
+    /// Throws where it is not there.
+    [[nodiscard]] instrument::Instrument requireInstrument(instrument::InstrumentId id);
     /// The pass with a number and a uid; throws where its instrument is not there.
     [[nodiscard]] readings::Pass numbered(readings::Pass pass);
     /// Writes the reading, with the suspicion that was confirmed (empty: none), and commits.

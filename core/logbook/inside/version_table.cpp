@@ -199,14 +199,42 @@ const VersionTable &actionSetupTable()
     return table;
 }
 
+const VersionTable &workEntryTable()
+{
+    static const VersionTable table("work_entry", Scope::Instrument, {"instrument", "entry"},
+                                    {"kind", "what", "first_note", "last_note", "material", "person", "day", "minutes",
+                                     "departure", "why", "remark"});
+    return table;
+}
+
+const VersionTable &conditionTable()
+{
+    static const VersionTable table("condition_said", Scope::Instrument, {"instrument", "moment", "area"},
+                                    {"words", "grade"});
+    return table;
+}
+
+const VersionTable &photographTable()
+{
+    static const VersionTable table("photograph", Scope::Instrument, {"instrument", "photograph"},
+                                    {"digest", "moment", "view", "caption", "width", "height"});
+    return table;
+}
+
+const VersionTable &saleTable()
+{
+    static const VersionTable table("sale", Scope::Instrument, {"instrument"}, {"buyer", "price", "remark"});
+    return table;
+}
+
 std::span<const VersionTable *const> versionTables()
 {
     static const VersionTable *const tables[] = {
-        &instrumentTable(),    &passTable(),       &readingTable(),  &faultMarkTable(),
-        &passToleranceTable(), &keptPlanTable(),   &workDoneTable(), &passRouteTable(),
+        &instrumentTable(),    &passTable(),       &readingTable(),    &faultMarkTable(), &passToleranceTable(),
+        &keptPlanTable(),      &workDoneTable(),   &passRouteTable(),
         &confirmedSlipTable(), // here ends step 1
-        &passStandingTable(),  &concessionTable(), &sentBackTable(), &spotCheckTable(),
-        &actionSetupTable()};
+        &passStandingTable(),  &concessionTable(), &sentBackTable(),   &spotCheckTable(), &actionSetupTable(),
+        &workEntryTable(),     &conditionTable(),  &photographTable(), &saleTable()};
     return tables;
 }
 

@@ -93,6 +93,10 @@ struct Row {
 [[nodiscard]] const VersionTable &sentBackTable();     ///< value absent: sent back as missing
 [[nodiscard]] const VersionTable &spotCheckTable();    ///< which pass it checks and how its sample was drawn
 [[nodiscard]] const VersionTable &actionSetupTable();
+[[nodiscard]] const VersionTable &workEntryTable();
+[[nodiscard]] const VersionTable &conditionTable();
+[[nodiscard]] const VersionTable &photographTable();
+[[nodiscard]] const VersionTable &saleTable();
 
 /// All of them. The order is part of the digests: a new one goes to the end.
 [[nodiscard]] std::span<const VersionTable *const> versionTables();

@@ -1,5 +1,6 @@
 #include "core/logbook/logbook_fixture.h"
 #include "logbook/verify_history.h"
+#include "support/small_jpeg.h"
 
 #include <gmock/gmock.h>
 
@@ -38,7 +39,16 @@ protected:
         logbook.confirmSlip(1, {letOff(40), units::Length::millimetres(3), "ten-times-off"}, ada);
         logbook.chooseActionSetup(1, {"{}", "in"}, ada);
         logbook.enter(1, reading(letOff(41), 30), ada, {}, "ten-times-off");
+        fillDossier(logbook);
         logbook.withdraw(1, letOff(40), ben, "");
+    }
+
+    static void fillDossier(Logbook &logbook)
+    {
+        static_cast<void>(logbook.addWork(1, {.what = "hammers"}, ada));
+        logbook.sayCondition(1, {dossier::Moment::AsReceived, dossier::Area::Keys}, {{}, "worn"}, ada);
+        static_cast<void>(logbook.addPhotograph(1, {.view = "front"}, support::smallJpeg(8, 8), ada));
+        logbook.noteSale(1, {"nobody yet", {}, {}}, ada);
     }
 
     /// What the check says after somebody has run `sql` on a copy.
@@ -87,9 +97,9 @@ TEST_F(VerifyHistoryTest, AnUntouchedLogbookIsWhole)
 {
     const HistoryCheck check = verifyHistory(file());
     EXPECT_TRUE(check.whole()) << check.alterations[0].text();
-    EXPECT_EQ(check.deeds, 17);
-    EXPECT_EQ(check.rows, 22);
-    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(17));
+    EXPECT_EQ(check.deeds, 21);
+    EXPECT_EQ(check.rows, 26);
+    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(21));
 }
 
 TEST_F(VerifyHistoryTest, EveryColumnOfEveryRowOfEveryTableAlteredIsFound)
@@ -124,6 +134,8 @@ TEST_F(VerifyHistoryTest, EveryRowRemovedIsFound)
 TEST_F(VerifyHistoryTest, ARowAddedToAnyTableIsFound)
 {
     for (const auto &table : tables()) {
+        if (table == "picture") // has a form of its own; see logbook_dossier_test.cpp
+            continue;
         if (rowConditions(table).empty())
             continue;
         std::string columns;
@@ -141,8 +153,8 @@ TEST_F(VerifyHistoryTest, ARowAddedToAnyTableIsFound)
 
 TEST_F(VerifyHistoryTest, TheEndCutOffIsFound)
 {
-    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 17; DELETE FROM history WHERE deed = 17"),
-                HasSubstr("deed 17, history: the end was removed"));
+    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 21; DELETE FROM history WHERE deed = 21"),
+                HasSubstr("deed 21, history: the end was removed"));
 }
 
 TEST_F(VerifyHistoryTest, AnAlteredReadingIsNamed)

@@ -1,0 +1,17 @@
+#pragma once
+// Reads a hand-over and lets in nothing that a logbook could not hold: what comes out of here can be written to one and
+// read from it again.
+
+#include "logbook/inside/database.h"
+#include "logbook/inside/handed.h"
+#include "outcome/outcome.h"
+
+#include <string>
+
+namespace hammerline::logbook::inside {
+
+/// `types` is any logbook of the newest structure: it says which columns are numbers and which texts. `file` is to
+/// blame. One fault: the first.
+[[nodiscard]] outcome::Outcome<Handed> readHanded(const std::string &text, const std::string &file, Database &types);
+
+} // namespace hammerline::logbook::inside

@@ -1,0 +1,13 @@
+#pragma once
+// Could a row of a hand-over be read again once it is written? What the tables' own readers refuse is refused here.
+
+#include "logbook/inside/version_table.h"
+
+#include <string>
+
+namespace hammerline::logbook::inside {
+
+/// What in a portable row (see handed.h) is none that a logbook holds; empty: nothing.
+[[nodiscard]] std::string unknownIn(const Row &row);
+
+} // namespace hammerline::logbook::inside
