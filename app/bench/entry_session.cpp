@@ -1,5 +1,6 @@
 #include "bench/entry_session.h"
 
+#include "tolerance/doubt.h"
 #include "units/parse_amount.h"
 
 #include <algorithm>
@@ -24,6 +25,17 @@ readings::ValueTable columnOf(const ReadingMap &all, catalogue::Quantity quantit
         if (place.quantity == quantity)
             some.push_back(reading);
     return readings::meansOf(some);
+}
+
+std::vector<readings::Reading> readingsAt(const ReadingMap &all, catalogue::Quantity quantity, keyboard::Note note)
+{
+    std::vector<readings::Reading> takes;
+    for (auto at = all.lower_bound({quantity, note, 1}); at != all.end(); ++at) {
+        if (at->first.quantity != quantity || at->first.note != note)
+            break;
+        takes.push_back(at->second);
+    }
+    return takes;
 }
 
 /// The first place whose reading differs between the two.
@@ -109,8 +121,9 @@ std::optional<tolerance::Verdict> EntrySession::verdictAt(catalogue::Quantity qu
     only.action = m_set->action;
     if (const auto entry = m_set->entries.find(quantity); entry != m_set->entries.end())
         only.entries.insert(*entry);
-    const auto judgement =
+    auto judgement =
         tolerance::judge(columnOf(m_readings, quantity), only, m_instrument.compass, m_instrument.sections);
+    tolerance::weighDoubt(judgement, readingsAt(m_readings, quantity, note), m_pass.gauge);
     const tolerance::Verdict *verdict = judgement.find(quantity, note);
     return verdict ? std::optional(*verdict) : std::nullopt;
 }

@@ -1,6 +1,7 @@
 #include "main_window/workshop.h"
 
 #include "exchange/tolerance_json.h"
+#include "tolerance/doubt.h"
 
 #include <algorithm>
 
@@ -188,6 +189,7 @@ PassInView Workshop::view(const readings::Pass &pass) const
     made.values = readings::meansOf(made.readings);
     if (const auto *of = instrument())
         made.judgement = judgementOf(*of, made.values, m_set);
+    tolerance::weighDoubt(made.judgement, made.readings, pass.gauge);
     return made;
 }
 

@@ -48,16 +48,17 @@ QString outSentence(const tolerance::Verdict &verdict, const NumberForm &form)
 
 QString insideSentence(const tolerance::Verdict &verdict, const NumberForm &form)
 {
-    const bool doubtful = verdict.status == tolerance::Status::Marginal;
+    const bool doubtful = verdict.status == tolerance::Status::Marginal || verdict.withinDoubt();
     if (looksOnTarget(*verdict.deviation, form))
         return doubtful ? translated("On target, but the limits are too narrow for this gauge to be sure")
                         : translated("On target");
+    const bool marginal = verdict.status == tolerance::Status::Marginal;
     const bool above = verdict.deviation->baseCount() > 0;
     const QString where =
         (above ? translated("%1 above target") : translated("%1 below target")).arg(sizeText(*verdict.deviation, form));
-    return (doubtful ? translated("%1; too close to the limit for this gauge to be sure")
-                     : translated("%1, within limits"))
-        .arg(where);
+    if (marginal)
+        return translated("%1; too close to the limit for this gauge to be sure").arg(where);
+    return (doubtful ? translated("%1, in, but within the gauge's doubt") : translated("%1, within limits")).arg(where);
 }
 
 QString statusSentence(const tolerance::Verdict &verdict, const NumberForm &form)
@@ -89,6 +90,17 @@ QString valueClause(const tolerance::Verdict &verdict, const NumberForm &form)
     return translated("%1, %2 %3").arg(note, quantity, value);
 }
 
+/// "97 %"; never a plain 0 or 100, which no normal distribution gives.
+QString probabilityText(double probability, const NumberForm &form)
+{
+    constexpr double least = 0.01;
+    if (probability < least)
+        return translated("less than 1 %");
+    if (probability > 1 - least)
+        return translated("more than 99 %");
+    return translated("%1 %").arg(form.locale.toString(100 * probability, 'f', 0));
+}
+
 } // namespace
 
 QString verdictSentence(const tolerance::Verdict &verdict, const NumberForm &form)
@@ -110,10 +122,27 @@ QString limitsText(const tolerance::Limits &limits, const NumberForm &form)
     return translated("target %1").arg(amountText(limits.target, form));
 }
 
+QString doubtSentence(const tolerance::Verdict &verdict, const NumberForm &form)
+{
+    if (!verdict.doubt || !verdict.value)
+        return {};
+    const units::Amount expanded = units::Amount::fromDisplay(verdict.value->dimension(), verdict.doubt->expanded());
+    const QString share = form.locale.toString(100 * verdict.doubt->shareOfResolution(), 'f', 0);
+    const QString doubt = translated("Doubt: %1 either way, %2 % of its variance from how finely it was read off")
+                              .arg(sizeText(expanded, form), share);
+    if (!verdict.conformanceProbability)
+        return translated("%1.").arg(doubt);
+    return translated("%1; truly inside with a probability of %2.")
+        .arg(doubt, probabilityText(*verdict.conformanceProbability, form));
+}
+
 QString keyStory(const tolerance::Verdict &verdict, const NumberForm &form)
 {
-    const QString story = translated("%1: %2.").arg(valueClause(verdict, form), verdictSentence(verdict, form));
-    return verdict.limits ? translated("%1 Set: %2.").arg(story, limitsText(*verdict.limits, form)) : story;
+    QString story = translated("%1: %2.").arg(valueClause(verdict, form), verdictSentence(verdict, form));
+    if (verdict.limits)
+        story = translated("%1 Set: %2.").arg(story, limitsText(*verdict.limits, form));
+    const QString doubt = doubtSentence(verdict, form);
+    return doubt.isEmpty() ? story : translated("%1 %2").arg(story, doubt);
 }
 
 } // namespace hammerline::wording

@@ -44,11 +44,14 @@ enum class Direction { TooSmall, OnTarget, TooLarge };
 [[nodiscard]] QString remedyText(catalogue::Quantity quantity, Direction direction);
 
 /// "0.3 mm too far from the string; a little later". Of a reading inside its limits: "On target" or "0.1 mm above
-/// target, within limits". "a little" falls away beyond two half-widths. Missing and unjudged have sentences of their
+/// target, within limits", or "…, in, but within the gauge's doubt" where that reaches over a limit. "a little" falls away beyond two half-widths. Missing and unjudged have sentences of their
 /// own.
 [[nodiscard]] QString verdictSentence(const tolerance::Verdict &verdict, const NumberForm &form);
 /// "2.4 to 4.0 mm, target 3.2"; "at least 0.5 mm, target 1.0"; "target 3.2 mm"; empty where nothing is judged.
 [[nodiscard]] QString limitsText(const tolerance::Limits &limits, const NumberForm &form);
+/// "Doubt: 0.2 mm either way, 8 % of its variance from how finely it was read off; truly inside with a probability of
+/// 97 %."; empty where no doubt was weighed.
+[[nodiscard]] QString doubtSentence(const tolerance::Verdict &verdict, const NumberForm &form);
 /// The whole story of one key for a tooltip, a status line or a screen reader: note, quantity, value, limits, verdict.
 [[nodiscard]] QString keyStory(const tolerance::Verdict &verdict, const NumberForm &form);
 

@@ -1,5 +1,7 @@
 #include "sale_record/sale_record.h"
 
+#include "tolerance/doubt.h"
+
 #include <algorithm>
 #include <span>
 #include <tuple>
@@ -70,6 +72,7 @@ PassPart partOf(const PassWithReadings &pass, const RecordInput &input)
 {
     PassPart part{pass.first, pass.second, readings::meansOf(pass.second), {}, {}, {}};
     part.judgement = tolerance::judge(part.values, input.set, input.instrument.compass, input.instrument.sections);
+    tolerance::weighDoubt(part.judgement, part.readings, part.pass.gauge);
     part.summaries = analysis::summarise(part.judgement, &input.set);
     if (const auto felt = input.felt.find(pass.first.id); felt != input.felt.end())
         part.felt = felt->second;
@@ -139,6 +142,13 @@ int pairsInsideOf(const PassPart &part)
 {
     return static_cast<int>(std::ranges::count_if(part.judgement.verdicts, [](const Verdict &verdict) {
         return verdict.status == Status::In || verdict.status == Status::Marginal;
+    }));
+}
+
+int pairsInDoubtOf(const PassPart &part)
+{
+    return static_cast<int>(std::ranges::count_if(part.judgement.verdicts, [](const Verdict &verdict) {
+        return verdict.status == Status::In && verdict.withinDoubt();
     }));
 }
 

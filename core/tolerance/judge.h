@@ -10,6 +10,18 @@
 
 namespace hammerline::tolerance {
 
+/// What a reading's value may be off by, as standard uncertainties in mm or g: see doubt.h.
+struct Doubt {
+    double gauge = 0;
+    double resolution = 0;
+
+    [[nodiscard]] double combined() const;
+    [[nodiscard]] double expanded() const { return 2 * combined(); } ///< k = 2
+    /// Part of the combined variance that comes from how finely the reading was read off, 0 to 1.
+    [[nodiscard]] double shareOfResolution() const;
+    bool operator==(const Doubt &) const = default;
+};
+
 struct Verdict {
     catalogue::Quantity quantity{};
     keyboard::Note note{};
@@ -21,10 +33,15 @@ struct Verdict {
     bool uneven = false;
     /// Signed difference from the nearest lower note that evenness compares with; absent where there is none.
     std::optional<units::Amount> stepFromBelow{};
-    std::optional<double> conformanceProbability{}; ///< of judged readings
+    /// Of judged readings. From the set's uncertainty alone (contract §5), until doubt.h has weighed the rest too.
+    std::optional<double> conformanceProbability{};
+    std::optional<Doubt> doubt{}; ///< absent until weighed, and where nothing is known of it
 
     /// |deviation| / half-width: how far out in units of the promise. Absent for one-sided or missing pairs.
     [[nodiscard]] std::optional<double> halfWidths() const;
+    /// In or marginal, but nearer to a limit than the expanded doubt; and out, but not beyond the limit by more than
+    /// it.
+    [[nodiscard]] bool withinDoubt() const;
 };
 
 struct Judgement {

@@ -120,12 +120,16 @@ Status judgeValue(units::Amount value, const Limits &limits)
 
 double conformanceProbability(units::Amount value, const Limits &limits)
 {
-    if (limits.expandedUncertainty.baseCount() == 0)
+    return conformanceProbability(value, limits, limits.expandedUncertainty.inDisplay() / limits.coverageFactor);
+}
+
+double conformanceProbability(units::Amount value, const Limits &limits, double standardUncertainty)
+{
+    if (standardUncertainty <= 0)
         return nearestLimitDistance(value.inDisplay(), limits) < -onTheLimit ? 0 : 1;
-    const double u = limits.expandedUncertainty.inDisplay() / limits.coverageFactor;
     constexpr double far = std::numeric_limits<double>::infinity();
-    return normalBetween(limits.low ? (*limits.low - value).inDisplay() / u : -far,
-                         limits.high ? (*limits.high - value).inDisplay() / u : far);
+    return normalBetween(limits.low ? (*limits.low - value).inDisplay() / standardUncertainty : -far,
+                         limits.high ? (*limits.high - value).inDisplay() / standardUncertainty : far);
 }
 
 } // namespace hammerline::tolerance

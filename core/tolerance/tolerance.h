@@ -96,5 +96,7 @@ enum class Status { In, Marginal, Out, Missing, Unjudged };
 /// Probability that the true value conforms, JCGM 106:2012 clause 7: normal, mean = value, standard uncertainty =
 /// expandedUncertainty / coverageFactor; 1 or 0 where that is 0.
 [[nodiscard]] double conformanceProbability(units::Amount value, const Limits &limits);
+/// The same with another standard uncertainty, in mm or g.
+[[nodiscard]] double conformanceProbability(units::Amount value, const Limits &limits, double standardUncertainty);
 
 } // namespace hammerline::tolerance

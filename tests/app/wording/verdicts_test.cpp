@@ -111,5 +111,29 @@ TEST(Verdicts, TheStoryOfAKeyNamesNoteQuantityValueVerdictAndLimits)
                                            "little later. Set: 2.4 to 4.0 mm, target 3.2.");
 }
 
+TEST(Verdicts, WhatIsInOnlyWithinTheGaugesDoubtIsSaidPlainly)
+{
+    auto verdict = letOff(3.9, tolerance::Status::In);
+    verdict.doubt = tolerance::Doubt{.gauge = 0.1, .resolution = 0.05};
+    verdict.conformanceProbability = 0.8144;
+    EXPECT_EQ(verdictSentence(verdict, tenths()), "0.7 mm above target, in, but within the gauge's doubt");
+    EXPECT_EQ(doubtSentence(verdict, tenths()),
+              "Doubt: 0.2 mm either way, 20 % of its variance from how finely it was read off; truly inside with a "
+              "probability of 81 %.");
+    verdict.value = mm(3.2);
+    verdict.deviation = mm(0);
+    EXPECT_EQ(verdictSentence(verdict, tenths()), "On target");
+}
+
+TEST(Verdicts, AProbabilityIsNeverCertain)
+{
+    auto verdict = letOff(3.2, tolerance::Status::In);
+    verdict.doubt = tolerance::Doubt{.gauge = 0.1, .resolution = 0};
+    for (const auto &[probability, words] : {std::pair{1.0, "more than 99 %."}, std::pair{0.0, "less than 1 %."}}) {
+        verdict.conformanceProbability = probability;
+        EXPECT_TRUE(doubtSentence(verdict, tenths()).endsWith(words));
+    }
+}
+
 } // namespace
 } // namespace hammerline::wording

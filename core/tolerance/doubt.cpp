@@ -1,0 +1,138 @@
+#include "tolerance/doubt.h"
+
+#include "units/parse_amount.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numbers>
+#include <string_view>
+
+namespace hammerline::tolerance {
+
+namespace {
+
+using PairRead = std::pair<catalogue::Quantity, keyboard::Note>;
+
+constexpr double gaugeCoverage = 2; ///< of a pass's gauge: see readings::Gauge
+
+/// A rectangular distribution's standard uncertainty (JCGM 100:2008, 4.3.7).
+double standardOf(units::Amount halfWidth)
+{
+    return halfWidth.inDisplay() / std::numbers::sqrt3;
+}
+
+/// "31" for 3.1 mm: the value of one digit is value / 31, whatever the scale was. Absent for anything but bare digits.
+std::optional<units::Amount> halfOfOneDigit(const readings::Reading &reading)
+{
+    constexpr std::size_t longest = 9;
+    const std::string &typed = reading.typed;
+    const bool digits = std::ranges::all_of(typed, [](char one) { return one >= '0' && one <= '9'; });
+    if (typed.empty() || typed.size() > longest || !digits)
+        return std::nullopt;
+    const std::int64_t count = std::stoll(typed);
+    if (count == 0)
+        return std::nullopt;
+    return units::Amount(reading.value.dimension(), reading.value.baseCount() / count / 2);
+}
+
+std::optional<units::Amount> halfResolutionIn(units::Unit unit, const readings::Reading &reading)
+{
+    const units::TypedForm form{.dimension = reading.value.dimension(), .bareUnit = unit, .allowNegative = true};
+    const auto parsed = units::parseAmount(reading.typed, form);
+    if (!parsed || parsed.value().value != reading.value)
+        return std::nullopt;
+    return parsed.value().halfResolution;
+}
+
+double gaugePart(const std::optional<Limits> &limits, const readings::Gauge &gauge, units::Dimension dimension)
+{
+    if (limits && limits->expandedUncertainty.baseCount() > 0)
+        return limits->expandedUncertainty.inDisplay() / limits->coverageFactor;
+    return dimension == units::Dimension::Length ? gauge.expandedUncertainty.inMillimetres() / gaugeCoverage : 0;
+}
+
+double resolutionPart(const readings::Gauge &gauge, const std::optional<units::Amount> &halfResolution,
+                      units::Dimension dimension)
+{
+    const double typed = halfResolution ? standardOf(*halfResolution) : 0;
+    if (dimension != units::Dimension::Length)
+        return typed;
+    return std::max(typed, standardOf(units::Amount(gauge.resolution)) / 2);
+}
+
+using Resolutions = std::map<PairRead, units::Amount>;
+
+Resolutions coarsestOf(const std::vector<readings::Reading> &readings)
+{
+    Resolutions coarsest;
+    for (const readings::Reading &reading : readings) {
+        const auto half = halfResolutionOf(reading);
+        if (!half)
+            continue;
+        const auto [at, fresh] = coarsest.try_emplace({reading.place.quantity, reading.place.note}, *half);
+        if (!fresh)
+            at->second = std::max(at->second, *half);
+    }
+    return coarsest;
+}
+
+void weigh(Verdict &verdict, const Resolutions &resolutions, const readings::Gauge &gauge)
+{
+    if (!verdict.value)
+        return;
+    const auto at = resolutions.find({verdict.quantity, verdict.note});
+    const auto half = at != resolutions.end() ? std::optional(at->second) : std::nullopt;
+    verdict.doubt = doubtOf(verdict.limits, gauge, half, verdict.value->dimension());
+    if (verdict.doubt && verdict.limits)
+        verdict.conformanceProbability =
+            conformanceProbability(*verdict.value, *verdict.limits, verdict.doubt->combined());
+}
+
+} // namespace
+
+std::optional<units::Amount> halfResolutionOf(const readings::Reading &reading)
+{
+    const auto fits = [&](units::Unit unit) { return halfResolutionIn(unit, reading); };
+    for (const units::Unit unit : {units::Unit::Millimetre, units::Unit::Inch, units::Unit::Mil})
+        if (const auto half = fits(unit))
+            return half;
+    return halfOfOneDigit(reading);
+}
+
+std::optional<Doubt> doubtOf(const std::optional<Limits> &limits, const readings::Gauge &gauge,
+                             const std::optional<units::Amount> &halfResolution, units::Dimension dimension)
+{
+    const Doubt doubt{gaugePart(limits, gauge, dimension), resolutionPart(gauge, halfResolution, dimension)};
+    return doubt.combined() > 0 ? std::optional(doubt) : std::nullopt;
+}
+
+void weighDoubt(Judgement &judgement, const std::vector<readings::Reading> &readings, const readings::Gauge &gauge)
+{
+    const Resolutions resolutions = coarsestOf(readings);
+    for (Verdict &verdict : judgement.verdicts)
+        weigh(verdict, resolutions, gauge);
+}
+
+double Doubt::combined() const
+{
+    return std::hypot(gauge, resolution);
+}
+
+double Doubt::shareOfResolution() const
+{
+    const double variance = gauge * gauge + resolution * resolution;
+    return variance > 0 ? resolution * resolution / variance : 0;
+}
+
+bool Verdict::withinDoubt() const
+{
+    if (!doubt || !limits || !value)
+        return false;
+    const auto near = [&](const std::optional<units::Amount> &limit) {
+        return limit && (*value - *limit).magnitude().inDisplay() < doubt->expanded();
+    };
+    return near(limits->low) || near(limits->high);
+}
+
+} // namespace hammerline::tolerance

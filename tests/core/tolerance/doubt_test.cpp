@@ -1,0 +1,113 @@
+#include "tolerance/doubt.h"
+
+#include "core/tolerance/sample_sets.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace hammerline::tolerance {
+namespace {
+
+using samples::mm;
+using samples::Note;
+using samples::Quantity;
+
+readings::Reading read(const std::string &typed, units::Amount value, int note = 1, Quantity quantity = Quantity::Dip)
+{
+    readings::Reading made;
+    made.place = {quantity, Note(note), 1};
+    made.value = value;
+    made.typed = typed;
+    return made;
+}
+
+units::Amount nanometres(std::int64_t count)
+{
+    return units::Length::nanometres(count);
+}
+
+TEST(HalfResolution, IsHalfOfOneStepOfWhatWasTyped)
+{
+    EXPECT_EQ(halfResolutionOf(read("3.2", mm(3.2))), mm(0.05));
+    EXPECT_EQ(halfResolutionOf(read("3,20 mm", mm(3.2))), mm(0.005));
+    EXPECT_EQ(halfResolutionOf(read("1/64", nanometres(396'875))), nanometres(198'438)) << "1/128 in, rounded";
+    EXPECT_EQ(halfResolutionOf(read("52", units::Mass::grams(52))), units::Amount(units::Mass::milligrams(500)));
+}
+
+TEST(HalfResolution, GoesByTheUnitThatGivesTheValue)
+{
+    EXPECT_EQ(halfResolutionOf(read("0.125", mm(3.175))), nanometres(12'700)) << "0.0005 in";
+    EXPECT_EQ(halfResolutionOf(read("125", mm(3.175))), nanometres(12'700)) << "half a mil";
+}
+
+TEST(HalfResolution, CountsBareDigitsUnderAScaleByTheDigit)
+{
+    EXPECT_EQ(halfResolutionOf(read("31", mm(3.1))), mm(0.05));
+    EXPECT_EQ(halfResolutionOf(read("5", nanometres(5 * 396'875))), nanometres(198'437));
+}
+
+TEST(HalfResolution, IsUnknownWhereTheTextDoesNotTell)
+{
+    EXPECT_FALSE(halfResolutionOf(read("", mm(3.1))));
+    EXPECT_FALSE(halfResolutionOf(read("3.4 mm", mm(3.1))));
+    EXPECT_FALSE(halfResolutionOf(read("0", mm(1)))) << "no digit to divide by";
+}
+
+// JCGM 100:2008, 4.3.7: a rectangular distribution of half-width a has the standard uncertainty a / sqrt(3); 5.1.2:
+// parts add in quadrature.
+TEST(Doubt, AddsGaugeAndResolutionInQuadrature)
+{
+    Limits limits;
+    limits.expandedUncertainty = mm(0.2);
+    const auto doubt = doubtOf(limits, {}, mm(0.05), units::Dimension::Length);
+    ASSERT_TRUE(doubt);
+    EXPECT_DOUBLE_EQ(doubt->gauge, 0.1);
+    EXPECT_DOUBLE_EQ(doubt->resolution, 0.05 / std::sqrt(3.0));
+    EXPECT_NEAR(doubt->combined(), std::sqrt(0.01 + 0.0025 / 3), 1e-15);
+    EXPECT_NEAR(doubt->shareOfResolution(), (0.0025 / 3) / (0.01 + 0.0025 / 3), 1e-15);
+}
+
+TEST(Doubt, TakesThePassGaugeWhereTheSetStatesNone)
+{
+    readings::Gauge gauge;
+    gauge.expandedUncertainty = units::Length::millimetres(0.1);
+    EXPECT_DOUBLE_EQ(doubtOf(Limits{}, gauge, {}, units::Dimension::Length)->gauge, 0.05);
+    EXPECT_FALSE(doubtOf(Limits{}, gauge, {}, units::Dimension::Mass)) << "a gauge of lengths says nothing of grams";
+    EXPECT_FALSE(doubtOf({}, {}, {}, units::Dimension::Length));
+}
+
+TEST(Doubt, CountsACoarserGaugeThanWasTyped)
+{
+    readings::Gauge gauge;
+    gauge.resolution = units::Length::millimetres(0.5);
+    const auto doubt = doubtOf({}, gauge, mm(0.05), units::Dimension::Length);
+    EXPECT_DOUBLE_EQ(doubt->resolution, 0.25 / std::sqrt(3.0));
+    EXPECT_DOUBLE_EQ(doubt->shareOfResolution(), 1);
+}
+
+TEST(Doubt, TellsWhatIsInOnlyByTheGaugesGrace)
+{
+    auto judgement =
+        judge(samples::table(Quantity::Dip, {{1, 10.38}, {3, 10.2}}), samples::letOffAndDip(), {Note(1), Note(3)}, {});
+    readings::Gauge gauge;
+    gauge.expandedUncertainty = units::Length::millimetres(0.05);
+    weighDoubt(judgement, {read("10.38", mm(10.38), 1), read("10.20", mm(10.2), 3)}, gauge);
+    const auto &close = *judgement.find(Quantity::Dip, Note(1));
+    EXPECT_EQ(close.status, Status::In) << "the rule is simple: the verdict stays";
+    EXPECT_TRUE(close.withinDoubt());
+    EXPECT_NEAR(close.conformanceProbability.value(), 0.7866, 0.0001) << "0.02 mm inside, u 0.02517 mm";
+    EXPECT_FALSE(judgement.find(Quantity::Dip, Note(3))->withinDoubt());
+    EXPECT_FALSE(judgement.find(Quantity::LetOff, Note(1))->doubt) << "missing: nothing to doubt";
+}
+
+TEST(Doubt, OfSeveralTakesTheCoarsestCounts)
+{
+    auto judgement = judge(samples::table(Quantity::Dip, {{1, 10}}), samples::letOffAndDip(), {Note(1), Note(1)}, {});
+    weighDoubt(judgement, {read("10.00", mm(10)), read("10", mm(10)), read("10.0", mm(10))}, {});
+    EXPECT_DOUBLE_EQ(judgement.find(Quantity::Dip, Note(1))->doubt->resolution, 0.5 / std::sqrt(3.0));
+}
+
+} // namespace
+} // namespace hammerline::tolerance
