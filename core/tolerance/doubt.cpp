@@ -47,9 +47,9 @@ std::optional<units::Amount> halfResolutionIn(units::Unit unit, const readings::
 
 double gaugePart(const std::optional<Limits> &limits, const readings::Gauge &gauge, units::Dimension dimension)
 {
-    if (limits && limits->expandedUncertainty.baseCount() > 0)
-        return limits->expandedUncertainty.inDisplay() / limits->coverageFactor;
-    return dimension == units::Dimension::Length ? gauge.expandedUncertainty.inMillimetres() / gaugeCoverage : 0;
+    if (dimension == units::Dimension::Length && gauge.expandedUncertainty != units::Length())
+        return gauge.expandedUncertainty.inMillimetres() / gaugeCoverage;
+    return limits ? limits->expandedUncertainty.inDisplay() / limits->coverageFactor : 0;
 }
 
 double resolutionPart(const readings::Gauge &gauge, const std::optional<units::Amount> &halfResolution,

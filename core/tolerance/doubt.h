@@ -2,8 +2,8 @@
 // How far a verdict can be trusted: the doubt of one reading, from its gauge and from how finely it was read off.
 //
 // Two parts, each a standard uncertainty in mm or g, added in quadrature (JCGM 100:2008, 5.1.2):
-// - the gauge, with the people who use it: W / coverage factor of the set where the set states W; otherwise half of the
-//   expanded uncertainty (k = 2) of the pass's gauge, which speaks of lengths only;
+// - the gauge, with the people who use it: half of the expanded uncertainty (k = 2) of the pass's gauge where it states
+//   one, which speaks of lengths only; otherwise W / coverage factor of the set;
 // - the resolution of what was typed, as a rectangular distribution: half of one step / sqrt(3) (JCGM 100:2008, 4.3.7).
 //   1/64 in read off a rule gives 0.1146 mm. A gauge that states a coarser resolution than was typed counts instead.
 // Takes do not shrink it: the gauge's part covers who reads and how, which repeats with every take.

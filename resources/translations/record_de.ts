@@ -1209,6 +1209,38 @@ abweichung</translation>
         <translation>%1 unter dem Sollwert</translation>
     </message>
     <message>
+        <source>%1, in, but within the gauge&apos;s doubt</source>
+        <translation>%1, innerhalb, aber im Zweifel des Messmittels</translation>
+    </message>
+    <message>
+        <source>Doubt: %1 either way, %2 % of its variance from how finely it was read off</source>
+        <translation>Zweifel: %1 nach beiden Seiten, davon %2 % der Varianz aus der Feinheit der Ablesung</translation>
+    </message>
+    <message>
+        <source>%1; truly inside with a probability of %2.</source>
+        <translation>%1; wirklich innerhalb mit einer Wahrscheinlichkeit von %2.</translation>
+    </message>
+    <message>
+        <source>less than 1 %</source>
+        <translation>unter 1 %</translation>
+    </message>
+    <message>
+        <source>more than 99 %</source>
+        <translation>über 99 %</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
         <source>%1; too close to the limit for this gauge to be sure</source>
         <translation>%1; zu nah an der Grenze, als dass dieses Messmittel sicher wäre</translation>
     </message>

@@ -1209,6 +1209,38 @@ deviation</translation>
         <translation>%1 below target</translation>
     </message>
     <message>
+        <source>%1, in, but within the gauge&apos;s doubt</source>
+        <translation>%1, in, but within the gauge&apos;s doubt</translation>
+    </message>
+    <message>
+        <source>Doubt: %1 either way, %2 % of its variance from how finely it was read off</source>
+        <translation>Doubt: %1 either way, %2 % of its variance from how finely it was read off</translation>
+    </message>
+    <message>
+        <source>%1; truly inside with a probability of %2.</source>
+        <translation>%1; truly inside with a probability of %2.</translation>
+    </message>
+    <message>
+        <source>less than 1 %</source>
+        <translation>less than 1 %</translation>
+    </message>
+    <message>
+        <source>more than 99 %</source>
+        <translation>more than 99 %</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
         <source>%1; too close to the limit for this gauge to be sure</source>
         <translation>%1; too close to the limit for this gauge to be sure</translation>
     </message>

@@ -69,11 +69,13 @@ TEST(Doubt, AddsGaugeAndResolutionInQuadrature)
     EXPECT_NEAR(doubt->shareOfResolution(), (0.0025 / 3) / (0.01 + 0.0025 / 3), 1e-15);
 }
 
-TEST(Doubt, TakesThePassGaugeWhereTheSetStatesNone)
+TEST(Doubt, TakesThePassGaugeBeforeWhatTheSetCountsWith)
 {
     readings::Gauge gauge;
     gauge.expandedUncertainty = units::Length::millimetres(0.1);
-    EXPECT_DOUBLE_EQ(doubtOf(Limits{}, gauge, {}, units::Dimension::Length)->gauge, 0.05);
+    Limits limits;
+    limits.expandedUncertainty = mm(0.2);
+    EXPECT_DOUBLE_EQ(doubtOf(limits, gauge, {}, units::Dimension::Length)->gauge, 0.05);
     EXPECT_FALSE(doubtOf(Limits{}, gauge, {}, units::Dimension::Mass)) << "a gauge of lengths says nothing of grams";
     EXPECT_FALSE(doubtOf({}, {}, {}, units::Dimension::Length));
 }
