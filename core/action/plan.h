@@ -7,9 +7,10 @@
 // closeness) adds up over notes: the best plan is the best of every note. Within a note only the adjustments that
 // meet in aftertouch and drop are tied; they are searched to the end with bounds (inside/note_search.h). Rails are
 // searched by halving boxes of their positions, each box bounded by notes solved with that much slack
-// (inside/rail_search.h). Rails that share no note are searched apart. Worst cases, exact but slow: many fine
-// rails on the same notes; and Aim::Target where a rail moves what fine screws also set (every position is then nearly as
-// good: about 2 s for 41 x 41 on let-off) or where screws of a few micrometres move values that nobody judges.
+// (inside/rail_search.h). Rails that share no note are searched apart. Where a rail moves let-off, which its screws also
+// set, every position is nearly as good for Aim::Target; they are told apart by what is left of the shift after whole
+// steps of the screw (inside/residue_bound.h). Worst cases, exact but slow: many fine rails on the same notes, and such
+// a rail above screws of 10 micrometres and less, on actions whose targets contradict each other (seconds).
 
 #include "action/action.h"
 #include "readings/readings.h"

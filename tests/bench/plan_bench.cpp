@@ -72,4 +72,9 @@ BENCHMARK_CAPTURE(planWithRail, checkRail, ActionKind::Grand, Quantity::Checking
     ->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(planWithRail, restRailToTarget, ActionKind::Vertical, Quantity::Blow, action::Aim::Target)
     ->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(planWithRail, letOffRailToTargetOnAVertical, ActionKind::Vertical, Quantity::LetOff,
+                  action::Aim::Target)
+    ->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(planWithRail, letOffRailToTargetOnAGrand, ActionKind::Grand, Quantity::LetOff, action::Aim::Target)
+    ->Unit(benchmark::kMillisecond);
 BENCHMARK(solverAtOneRailPosition)->Unit(benchmark::kMillisecond);

@@ -101,4 +101,13 @@ TEST(PlanSolver, wholeActionsUnderARailAtEveryPosition)
     }
 }
 
+TEST(PlanSolver, wholeActionUnderALetOffRailToTheTargetAtEveryPosition)
+{
+    PlanTask task = support::wholeActionWithRail(7, ActionKind::Vertical, Quantity::LetOff);
+    task.aim = Aim::Target;
+    task.setup.rails.front().step = units::Length::millimetres(0.4);
+    task.setup.rails.front().most = units::Length::millimetres(0.4);
+    EXPECT_TRUE(agrees(task, bestOverPositions(task, 1), "let_off"));
+}
+
 } // namespace hammerline

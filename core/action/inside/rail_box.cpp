@@ -68,8 +68,14 @@ RailBoxSearch::RailBoxSearch(const PlanTask &task, std::vector<std::size_t> rail
       m_notes(std::move(notes)),
       m_tied(task.setup.rails[m_rails.front()].quantity != Quantity::Checking)
 {
-    for (const std::size_t rail : m_rails)
-        m_ranges.push_back(rangeOf(task.setup.rails[rail], task.compass));
+    double letOffRange = 0;
+    for (const std::size_t number : m_rails) {
+        const Rail &rail = task.setup.rails[number];
+        m_ranges.push_back(rangeOf(rail, task.compass));
+        letOffRange += rail.quantity == Quantity::LetOff ? static_cast<double>(rail.most.baseCount()) : 0;
+    }
+    if (task.aim == Aim::Target && letOffRange > 0)
+        m_residues.emplace(m_notes, letOffRange);
 }
 
 void RailBoxSearch::run(std::vector<RailPosition> &positions)
@@ -112,7 +118,7 @@ void RailBoxSearch::search(const Box &box)
 
 /// False where the box holds no plan or none better than the best so far. A position is bounded like any box before its
 /// notes are solved one after the other, so that a hopeless one is given up early.
-bool RailBoxSearch::solve(Box &box, const Box *parent) const
+bool RailBoxSearch::solve(Box &box, const Box *parent)
 {
     box.shifts.clear();
     for (std::size_t note = 0; note < m_notes.size(); ++note)
@@ -128,7 +134,7 @@ bool RailBoxSearch::solve(Box &box, const Box *parent) const
 }
 
 /// Notes that see no difference from the box around it keep their share.
-bool RailBoxSearch::bound(Box &box, const Box *parent) const
+bool RailBoxSearch::bound(Box &box, const Box *parent)
 {
     for (std::size_t note = 0; note < m_notes.size(); ++note) {
         if (parent && same(box.shifts[note], parent->shifts[note]))
@@ -164,8 +170,11 @@ void RailBoxSearch::setShare(Box &box, std::size_t note, const Score &share) con
     box.shares[note] = share;
 }
 
-Score RailBoxSearch::boundOf(std::size_t note, const Shift &shift) const
+Score RailBoxSearch::boundOf(std::size_t note, const Shift &shift)
 {
+    if (m_residues)
+        if (const auto sharp = m_residues->find(note, shift))
+            return *sharp;
     return boundTied(*m_notes[note], shift, m_task.aim);
 }
 

@@ -2,6 +2,7 @@
 // The search of one group of rails (inside/rail_search.h has the idea).
 
 #include "action/inside/rail_search.h"
+#include "action/inside/residue_bound.h"
 
 namespace hammerline::action {
 
@@ -30,11 +31,11 @@ private:
         Score bound{};                 ///< of all, rails' minutes included
     };
 
-    [[nodiscard]] bool solve(Box &box, const Box *parent) const;
-    [[nodiscard]] bool bound(Box &box, const Box *parent) const;
+    [[nodiscard]] bool solve(Box &box, const Box *parent);
+    [[nodiscard]] bool bound(Box &box, const Box *parent);
     [[nodiscard]] bool solveNotes(Box &position) const;
     void setShare(Box &box, std::size_t note, const Score &share) const;
-    [[nodiscard]] Score boundOf(std::size_t note, const Shift &shift) const;
+    [[nodiscard]] Score boundOf(std::size_t note, const Shift &shift);
     [[nodiscard]] NoteAnswer answerOf(std::size_t note, const Shift &shift) const;
     [[nodiscard]] Shift shiftIn(const Box &box, std::size_t note) const;
     [[nodiscard]] double minutesOf(const Box &box) const;
@@ -48,7 +49,8 @@ private:
     std::vector<std::size_t> m_rails;
     std::vector<keyboard::NoteRange> m_ranges;
     std::vector<const NoteProblem *> m_notes;
-    bool m_tied = true; ///< blow and let-off; else checking
+    bool m_tied = true;                        ///< blow and let-off; else checking
+    std::optional<ResidueBounds> m_residues{}; ///< where many positions are nearly as good
     std::vector<RailSpan> m_best{};
     Score m_bestScore{};
 };

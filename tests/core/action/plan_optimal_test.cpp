@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <string>
+
 namespace hammerline {
 
 using action::Plan;
@@ -56,6 +58,28 @@ TEST(PlanOptimal, oneRailOverThreeNotes)
 TEST(PlanOptimal, severalRailsAtOnce)
 {
     expectBestOverSeeds(30'000, 120, {.notes = 2, .mostSteps = 1, .mostRailSteps = 1, .rails = 3});
+}
+
+// Where rail and screws move the same value, positions are told apart by what is left after whole steps of the screw.
+TEST(PlanOptimal, letOffRailBesideLetOffScrewsToTheTarget)
+{
+    int tried = 0;
+    for (std::uint64_t seed = 40'000; tried < 150; ++seed) {
+        PlanTask task = support::randomPlanTask(seed, {.notes = 3, .mostSteps = 1, .mostRailSteps = 2, .rails = 1});
+        task.aim = action::Aim::Target;
+        const auto screw = task.setup.adjustments.find(catalogue::Quantity::LetOff);
+        if (task.setup.rails.empty() || screw == task.setup.adjustments.end())
+            continue;
+        ++tried;
+        action::Rail &rail = task.setup.rails.front();
+        rail.quantity = catalogue::Quantity::LetOff;
+        const std::int64_t step = rail.step.baseCount() / (tried % 2 == 0 ? 1 : 2);
+        screw->second.step = units::Amount(units::Dimension::Length, step);
+        screw->second.most = units::Amount(units::Dimension::Length, step * (1 + tried % 3));
+        expectBest(task, "seed " + std::to_string(seed));
+        if (testing::Test::HasFailure())
+            return;
+    }
 }
 
 } // namespace hammerline
