@@ -31,6 +31,14 @@ QLabel *label(const QString &name, wording::TextSize size)
     return made;
 }
 
+/// A scrolling area takes the wished height for the least one where a layout's height follows from its width; but the
+/// read-outs give way before anything scrolls.
+class GivingWay : public QStackedLayout {
+public:
+    using QStackedLayout::QStackedLayout;
+    [[nodiscard]] bool hasHeightForWidth() const override { return false; }
+};
+
 QFrame *rule()
 {
     auto *line = new QFrame;
@@ -43,7 +51,7 @@ QFrame *rule()
 
 BenchView::BenchView(QWidget *parent)
     : QWidget(parent),
-      m_pages(new QStackedLayout(this)),
+      m_pages(new GivingWay(this)),
       m_chooser(new QComboBox),
       m_way(new QPushButton(tr("Way …"))),
       m_progressText(label("progressText", wording::TextSize::Heading)),
@@ -164,12 +172,22 @@ void BenchView::setForm(const wording::NumberForm &form)
         showAsked();
 }
 
+/// The page that is not shown claims no room: grown text on the one must not make the other scroll.
+void BenchView::showPage(int shown)
+{
+    for (int page = 0; page < m_pages->count(); ++page) {
+        const auto policy = page == shown ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+        m_pages->widget(page)->setSizePolicy(policy, policy);
+    }
+    m_pages->setCurrentIndex(shown);
+}
+
 void BenchView::work(std::unique_ptr<EntrySession> session, catalogue::Quantity quantity)
 {
     m_session = std::move(session);
     m_held.clear();
     m_asked->clear();
-    m_pages->setCurrentIndex(m_session ? 1 : 0);
+    showPage(m_session ? 1 : 0);
     if (!m_session)
         return;
     fillChooser(quantity);

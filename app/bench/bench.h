@@ -87,6 +87,7 @@ private:
 
     [[nodiscard]] QWidget *makeEmptyPage();
     [[nodiscard]] QWidget *makeWorkPage();
+    void showPage(int shown);
     [[nodiscard]] std::vector<catalogue::Quantity> quantities() const;
     void fillChooser(catalogue::Quantity quantity);
     void followChoice();

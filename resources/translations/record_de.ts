@@ -172,6 +172,14 @@
         <translation>Töne</translation>
     </message>
     <message>
+        <source>Felt and not measured</source>
+        <translation>Gefühlt und nicht gemessen</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
         <source>Accepted as they are</source>
         <translation>So angenommen</translation>
     </message>

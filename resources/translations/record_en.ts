@@ -172,6 +172,14 @@
         <translation>notes</translation>
     </message>
     <message>
+        <source>Felt and not measured</source>
+        <translation>Felt and not measured</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>fault</translation>
+    </message>
+    <message>
         <source>Accepted as they are</source>
         <translation>Accepted as they are</translation>
     </message>

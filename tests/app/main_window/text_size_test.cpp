@@ -29,5 +29,28 @@ TEST_F(WindowDesk, AnotherTextSizeKeepsTheNoteAndIsRemembered)
     wording::applyTheme(*qApp, wording::Theme::Light);
 }
 
+TEST_F(WindowDesk, AtTwiceTheTextOnASmallScreenTheBenchNeedsNoScrolling)
+{
+    wording::setTextScale(2);
+    wording::applyTheme(*qApp, wording::Theme::Light);
+    {
+        const auto window = openWindow();
+        window->resize(1366, 768);
+        type(*window, "3.85");
+        QCoreApplication::processEvents();
+        const QWidget *bench = window->views().bench();
+        const QRect seen = bench->parentWidget()->rect();
+        for (const char *name :
+             {"askedNote", "entryField", "askedLimits", "lastNote", "lastDeviation", "lastVerdict"}) {
+            const auto *shown = part<QWidget>(*window, name);
+            const QRect place(shown->mapTo(bench->parentWidget(), QPoint()), shown->size());
+            EXPECT_TRUE(seen.contains(place)) << name << " ends at " << place.bottom() << " of " << seen.height();
+        }
+        EXPECT_TRUE(part<QWidget>(*window, "strip")->isVisible());
+    }
+    wording::setTextScale(1);
+    wording::applyTheme(*qApp, wording::Theme::Light);
+}
+
 } // namespace
 } // namespace hammerline::main_window
