@@ -9,7 +9,8 @@
 //
 // Failure: everything about the disk or the file is thrown as outcome::BrokenWorld (locked, full, read-only, damaged,
 // not a logbook, made by a newer program, a pass that is not there); after it the file holds every deed that had
-// returned and nothing of the one that failed. Two logbooks may be open on one file, in one process or two: each sees
+// returned and nothing of the one that failed (where the disk broke for good while that one was being flushed, all of it
+// or nothing of it). Two logbooks may be open on one file, in one process or two: each sees
 // the other's deeds (see `newestDeed`); who writes while another writes waits for three seconds, then throws. A Logbook
 // belongs to one thread at a time.
 //
