@@ -6,6 +6,7 @@
 #include <QAbstractItemView>
 #include <QAbstractSpinBox>
 #include <QAccessible>
+#include <QApplication>
 #include <QComboBox>
 #include <QDialog>
 #include <QMenu>
@@ -75,6 +76,36 @@ TEST_F(AccessibleDesk, EveryControlOfEveryViewHasANameAndARole)
         SCOPED_TRACE(view);
         EXPECT_GT(expectEveryControlSpeaks(*window), 4);
     }
+}
+
+/// Whether the focus changes how the control is painted, in its window's picture.
+bool showsFocus(MainWindow &window, QWidget &control, QWidget &elsewhere)
+{
+    const QRect place = QRect(control.mapTo(&window, QPoint()), control.size()).adjusted(-4, -4, 4, 4);
+    elsewhere.setFocus();
+    QCoreApplication::processEvents();
+    const QImage without = window.grab(place).toImage();
+    control.setFocus(Qt::TabFocusReason);
+    QCoreApplication::processEvents();
+    return window.grab(place).toImage() != without;
+}
+
+TEST_F(AccessibleDesk, TheFocusIsSeenWhereverItIs)
+{
+    wording::applyTheme(*qApp, wording::Theme::Light);
+    const auto window = openWindow();
+    window->resize(1366, 768);
+    QApplication::setActiveWindow(window.get());
+    auto *field = part<QLineEdit>(*window, "entryField");
+    auto *strip = part<QWidget>(*window, "strip");
+    int seen = 0;
+    for (QWidget *control : window->findChildren<QWidget *>()) {
+        if (!isControl(*control) || !control->isVisible() || !control->isEnabled())
+            continue;
+        EXPECT_TRUE(showsFocus(*window, *control, control == field ? *strip : *field)) << described(*control);
+        ++seen;
+    }
+    EXPECT_GT(seen, 6);
 }
 
 TEST_F(AccessibleDesk, EveryActionHasWords)

@@ -1,6 +1,7 @@
 // The menu of the bench: keys that stay after the program has ended, and the sheet of paper with its way back.
 #include "app/main_window/window_desk.h"
 
+#include "keyboard_strip/keyboard_strip.h"
 #include "main_window/bench_menu.h"
 
 #include <QComboBox>
@@ -72,6 +73,17 @@ TEST_F(BenchMenuDesk, TypingASheetInFollowsItsBoxes)
         type(*window, "3.1");
     }
     EXPECT_EQ(stored(), sheet.stops.size());
+}
+
+TEST_F(BenchMenuDesk, AFeltFaultStandsOnItsKeyOfTheStripAtOnce)
+{
+    const auto window = openWindow();
+    auto *strip = part<keyboard_strip::KeyboardStrip>(*window, "strip");
+    auto *field = part<QLineEdit>(*window, "entryField");
+    QTest::keyClick(field, 'b');
+    EXPECT_TRUE(strip->model().find(keyboard::Note(1))->flags.fault);
+    QTest::keyClick(field, Qt::Key_B, Qt::ShiftModifier);
+    EXPECT_FALSE(strip->model().find(keyboard::Note(1))->flags.fault);
 }
 
 TEST_F(BenchMenuDesk, AFolderThatIsNotThereIsTold)
