@@ -309,7 +309,7 @@ void PlanSheet::replan()
     const auto now = task();
     m_plan.reset();
     if (now && !m_setups.empty()) {
-        m_plan = action::withLearnedTurns(action::bestPlan(*now), m_findings.learned, now->sections);
+        m_plan = action::withLearnedAnswers(action::bestPlan(*now), m_findings.learned, *now);
         putInOrder(*m_plan);
     }
     fillTable();

@@ -81,9 +81,13 @@ QString nameOf(const action::RailMove &rail)
 
 QString byText(const action::RailMove &rail, const wording::NumberForm &form)
 {
-    if (rail.bass == rail.treble)
-        return wording::changeText(rail.bass, form);
-    return tr("%1 bass, %2 treble").arg(wording::changeText(rail.bass, form), wording::changeText(rail.treble, form));
+    const auto ends = [&form](units::Amount bass, units::Amount treble) {
+        if (bass == treble)
+            return wording::changeText(bass, form);
+        return tr("%1 bass, %2 treble").arg(wording::changeText(bass, form), wording::changeText(treble, form));
+    };
+    const QString by = ends(rail.bass, rail.treble);
+    return rail.setting ? tr("%1 (set %2)").arg(by, ends(rail.setting->bass, rail.setting->treble)) : by;
 }
 
 QString whyText(action::Hindrance why)

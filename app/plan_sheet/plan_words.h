@@ -17,7 +17,7 @@ namespace hammerline::plan_sheet {
 [[nodiscard]] QString howText(const action::Move &move, const wording::NumberForm &form);
 /// What is adjusted: "Let-off", or the rail with what it moves: "Rest rail (blow)".
 [[nodiscard]] QString nameOf(const action::RailMove &rail);
-/// "+1.50 mm", or "+0.50 mm bass, +1.50 mm treble".
+/// "+1.50 mm", or "+0.50 mm bass, +1.50 mm treble"; what to set it to in brackets where it answers otherwise.
 [[nodiscard]] QString byText(const action::RailMove &rail, const wording::NumberForm &form);
 [[nodiscard]] QString whyText(action::Hindrance why);
 /// Notes of one quantity in short: "A0, C#1 to E1, 88".

@@ -14,6 +14,7 @@ using catalogue::Quantity;
 namespace {
 
 constexpr int fewestTrials = 3;
+constexpr double leastGain = 0.3, mostGain = 3;
 
 /// What was asked of one quantity of one note, by rail and by screw, mm or g.
 struct Asked {
@@ -22,11 +23,16 @@ struct Asked {
 };
 using AskedOfNote = std::map<Quantity, Asked>;
 
-double railChangeAt(const RailMove &move, const keyboard::NoteRange &range, keyboard::Note note)
+double railChangeAt(const RailSetting &move, const keyboard::NoteRange &range, keyboard::Note note)
 {
     const double bass = move.bass.inDisplay(), treble = move.treble.inDisplay();
     const int steps = range.count() - 1;
     return steps == 0 ? bass : bass + (treble - bass) * (note.number() - range.first.number()) / steps;
+}
+
+RailSetting askedOf(const RailMove &move)
+{
+    return move.setting.value_or(RailSetting{move.bass, move.treble});
 }
 
 class Work {
@@ -64,7 +70,8 @@ private:
     {
         for (int n = m_task.compass.first.number(); n <= m_task.compass.last.number(); ++n)
             if (range.contains(keyboard::Note(n)))
-                m_asked[keyboard::Note(n)][move.quantity].byRail += railChangeAt(move, range, keyboard::Note(n));
+                m_asked[keyboard::Note(n)][move.quantity].byRail +=
+                    railChangeAt({move.bass, move.treble}, range, keyboard::Note(n));
     }
 
     const PlanTask &m_task;
@@ -153,6 +160,14 @@ const keyboard::Section *sectionOf(const keyboard::Sections &sections, keyboard:
     return nullptr;
 }
 
+/// In whole steps, no further than the rail goes.
+units::Amount settingFor(units::Amount by, double gain, const Rail &rail)
+{
+    const std::int64_t most = rail.most.baseCount() / rail.step.baseCount() * rail.step.baseCount();
+    const units::Amount asked = askedFor(by, gain, rail.step);
+    return {asked.dimension(), std::clamp(asked.baseCount(), -most, most)};
+}
+
 } // namespace
 
 std::vector<Trial> trialsOf(const DoneWork &done, const PlanTask &before, const readings::ValueTable &after)
@@ -166,8 +181,8 @@ std::vector<Trial> trialsOf(const DoneWork &done, const PlanTask &before, const 
                 continue;
             for (const auto &[note, value] : before.values.column(rail.quantity))
                 if (range.contains(note))
-                    addTrial({rail.quantity, rail.id, note, railChangeAt(move, range, note)}, work, before, after,
-                             trials);
+                    addTrial({rail.quantity, rail.id, note, railChangeAt(askedOf(move), range, note)}, work, before,
+                             after, trials);
         }
     for (const Move &move : done.moves)
         addTrial({move.adjust, {}, move.note, move.by.inDisplay(), 0, move.turns}, work, before, after, trials);
@@ -214,6 +229,22 @@ Plan withLearnedTurns(Plan plan, const std::vector<Learned> &learned, const keyb
         const Learned *known = findLearned(learned, move.adjust, {}, move.note, sections);
         if (known && known->displayPerTurn && *known->displayPerTurn != 0)
             move.turns = move.by.inDisplay() / *known->displayPerTurn;
+    }
+    return plan;
+}
+
+Plan withLearnedAnswers(Plan plan, const std::vector<Learned> &learned, const PlanTask &task)
+{
+    plan = withLearnedTurns(std::move(plan), learned, task.sections);
+    for (RailMove &move : plan.rails) {
+        const Learned *known = findLearned(learned, move.quantity, move.rail, {}, {}); // no sections: the whole rail's
+        const auto rail = std::ranges::find(task.setup.rails, move.rail, &Rail::id);
+        if (!known || known->gain < leastGain || known->gain > mostGain || rail == task.setup.rails.end())
+            continue;
+        const RailSetting setting{settingFor(move.bass, known->gain, *rail),
+                                  settingFor(move.treble, known->gain, *rail)};
+        if (setting != RailSetting{move.bass, move.treble})
+            move.setting = setting;
     }
     return plan;
 }

@@ -30,7 +30,8 @@ struct DoneWork {
 };
 
 /// Trials from a plan's work and the passes around it. A move without a reading of its quantity before and after tells
-/// nothing. A rail tells on every note of its range. Where a rail and a screw moved the same quantity of a note,
+/// nothing. A rail tells on every note of its range, and what was
+/// asked of it is what it was set to. Where a rail and a screw moved the same quantity of a note,
 /// neither can be told from the other and both are left out.
 [[nodiscard]] std::vector<Trial> trialsOf(const DoneWork &done, const PlanTask &before,
                                           const readings::ValueTable &after);
@@ -57,6 +58,10 @@ struct Learned {
 
 /// The same plan with its turns as the action has been seen to answer. `by` stays: it is what shall come of it.
 [[nodiscard]] Plan withLearnedTurns(Plan plan, const std::vector<Learned> &learned, const keyboard::Sections &sections);
+
+/// The same, and its rails set as they have been seen to answer: in whole steps, within their `most`. What a rail
+/// does is its own, not a section's. An answer below 0.3 or above 3 is taken for misread and not followed.
+[[nodiscard]] Plan withLearnedAnswers(Plan plan, const std::vector<Learned> &learned, const PlanTask &task);
 
 /// What to ask of an adjustment that answers by `gain` so that `by` comes of it: by / gain, in whole steps.
 [[nodiscard]] units::Amount askedFor(units::Amount by, double gain, units::Amount step);

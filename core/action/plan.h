@@ -7,10 +7,10 @@
 // closeness) adds up over notes: the best plan is the best of every note. Within a note only the adjustments that
 // meet in aftertouch and drop are tied; they are searched to the end with bounds (inside/note_search.h). Rails are
 // searched by halving boxes of their positions, each box bounded by notes solved with that much slack
-// (inside/rail_search.h). Rails that share no note are searched apart. Where a rail moves let-off, which its screws also
-// set, every position is nearly as good for Aim::Target; they are told apart by what is left of the shift after whole
-// steps of the screw (inside/residue_bound.h). Worst cases, exact but slow: many fine rails on the same notes, and such
-// a rail above screws of 10 micrometres and less, on actions whose targets contradict each other (seconds).
+// (inside/rail_search.h). Rails that share no note are searched apart. Where a rail moves let-off, which its screws
+// also set, every position is nearly as good for Aim::Target; they are told apart by what is left of the shift after
+// whole steps of the screw (inside/residue_bound.h). Worst cases, exact but slow: many fine rails on the same notes,
+// and such a rail above screws of 10 micrometres and less, on actions whose targets contradict each other (seconds).
 
 #include "action/action.h"
 #include "readings/readings.h"
@@ -52,6 +52,13 @@ struct PlanTask {
     Forbidden forbidden{};
 };
 
+/// By how much to move the ends of a rail.
+struct RailSetting {
+    units::Amount bass{};
+    units::Amount treble{};
+    bool operator==(const RailSetting &) const = default;
+};
+
 struct RailMove {
     std::string rail{};
     catalogue::Quantity quantity{};
@@ -59,6 +66,8 @@ struct RailMove {
     units::Amount treble{}; ///< at the last; the same for a uniform rail
     double minutes = 0;
     std::optional<keyboard::NoteRange> notes{}; ///< as the setup has it; absent: the instrument's
+    /// What to set so that `bass` and `treble` come of it, where the rail has been seen to answer otherwise.
+    std::optional<RailSetting> setting{};
 };
 
 struct Move {

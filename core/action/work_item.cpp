@@ -12,11 +12,17 @@ using units::Amount;
 
 namespace {
 
-constexpr std::string_view railWord = "rail ", byWord = " by ", toWord = " to ", turnsWord = " turns", comma = ", ";
+constexpr std::string_view railWord = "rail ", byWord = " by ", toWord = " to ", turnsWord = " turns", comma = ", ",
+                           setWord = ", set ";
 
 std::string amountText(Amount amount)
 {
     return units::exactDecimal(amount) + ' ' + units::displaySymbol(amount.dimension());
+}
+
+std::string endsText(Amount bass, Amount treble)
+{
+    return amountText(bass) + (bass == treble ? std::string() : std::string(toWord) + amountText(treble));
 }
 
 std::string turnsText(double turns)
@@ -66,6 +72,26 @@ std::optional<double> turnsIn(std::string_view item)
     return numberIn(turns);
 }
 
+/// The inverse of endsText.
+std::optional<RailSetting> endsIn(std::string_view text)
+{
+    const auto [from, to] = split(text, toWord);
+    const auto bass = amountIn(from), treble = to.empty() ? bass : amountIn(to);
+    if (!bass || !treble || bass->dimension() != treble->dimension())
+        return std::nullopt;
+    return RailSetting{*bass, *treble};
+}
+
+RailSetting sum(const RailSetting &one, const RailSetting &other)
+{
+    return {one.bass + other.bass, one.treble + other.treble};
+}
+
+RailSetting askedOf(const RailMove &move)
+{
+    return move.setting.value_or(RailSetting{move.bass, move.treble});
+}
+
 /// "let_off 40": the screw; no amount yet.
 std::optional<Move> screwIn(std::string_view name)
 {
@@ -85,24 +111,22 @@ public:
     {
         const auto [name, amount] = split(workIn(item), byWord);
         if (name.starts_with(railWord))
-            addRail(name.substr(railWord.size()), amount);
+            addRail(name.substr(railWord.size()), amount, endsIn(split(item, setWord).second));
         else if (auto move = screwIn(name))
             addMove(*move, amount, turnsIn(item));
     }
     [[nodiscard]] DoneWork work() const { return m_work; }
 
 private:
-    void addRail(std::string_view id, std::string_view amount)
+    void addRail(std::string_view id, std::string_view amount, const std::optional<RailSetting> &setting)
     {
         RailMove move{.rail = std::string(id)};
         const auto rail = std::ranges::find(m_kept.setup.rails, move.rail, &Rail::id);
         if (rail == m_kept.setup.rails.end())
             return;
         move.quantity = rail->quantity;
-        const auto [from, to] = split(amount, toWord);
-        const auto bass = amountIn(from), treble = to.empty() ? bass : amountIn(to);
-        if (bass && treble && bass->dimension() == treble->dimension())
-            move.bass = *bass, move.treble = *treble;
+        if (const auto by = endsIn(amount))
+            move.bass = by->bass, move.treble = by->treble, move.setting = setting;
         else if (const RailMove *planned = plannedRail(move.rail); planned && amount.empty())
             move = *planned;
         else
@@ -110,6 +134,8 @@ private:
         const auto known = std::ranges::find(m_work.rails, move.rail, &RailMove::rail);
         if (known == m_work.rails.end())
             return m_work.rails.push_back(move);
+        if (known->setting || move.setting)
+            known->setting = sum(askedOf(*known), askedOf(move));
         known->bass = known->bass + move.bass;
         known->treble = known->treble + move.treble;
     }
@@ -169,15 +195,15 @@ std::string itemOf(const Move &move)
 
 std::string itemOf(const RailMove &rail)
 {
-    std::string item = std::string(railWord) + rail.rail + std::string(byWord) + amountText(rail.bass);
-    if (rail.bass != rail.treble)
-        item += std::string(toWord) + amountText(rail.treble);
+    std::string item = std::string(railWord) + rail.rail + std::string(byWord) + endsText(rail.bass, rail.treble);
+    if (rail.setting)
+        item += std::string(setWord) + endsText(rail.setting->bass, rail.setting->treble);
     return item;
 }
 
 std::string_view workIn(std::string_view item)
 {
-    return item.ends_with(turnsWord) ? split(item, comma).first : item;
+    return split(item, item.starts_with(railWord) ? setWord : comma).first;
 }
 
 DoneWork workFrom(const std::vector<std::string> &items, const PlanTask &kept)

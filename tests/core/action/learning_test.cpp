@@ -146,6 +146,40 @@ TEST(Learning, nextPlanTurnsAsTheActionAnswers)
     EXPECT_NEAR(action::withLearnedTurns(plan, learned, {}).moves.front().turns.value(), -0.5, 1e-12);
 }
 
+// A rail that does 0.8 of what it is told is told more next time, and is then seen to do 0.8 again, not all.
+TEST(Learning, nextPlanSetsTheRailAsItAnswers)
+{
+    action::PlanTask before = task();
+    before.setup.rails = {{.id = "rail", .quantity = Quantity::LetOff, .step = mm(0.1), .most = mm(1.2)}};
+    action::Plan plan;
+    plan.rails = {{.rail = "rail", .quantity = Quantity::LetOff, .bass = mm(-0.8), .treble = mm(-0.8)}};
+    readings::ValueTable after;
+    for (int note = 1; note <= 5; ++note) {
+        read(before.values, Quantity::LetOff, note, 3);
+        read(after, Quantity::LetOff, note, 2.36);
+    }
+    const auto learned = action::learn(action::trialsOf({.rails = plan.rails}, before, after), sections);
+    const auto next = action::withLearnedAnswers(plan, learned, before);
+    EXPECT_EQ(next.rails.front().bass, units::Amount(mm(-0.8)));
+    ASSERT_EQ(next.rails.front().setting, (action::RailSetting{mm(-1), mm(-1)}));
+    for (int note = 1; note <= 5; ++note)
+        read(after, Quantity::LetOff, note, 2.2);
+    const auto again = action::learn(action::trialsOf({.rails = next.rails}, before, after), {});
+    EXPECT_NEAR(again.front().gain, 0.8, 1e-9);
+    plan.rails.front().bass = plan.rails.front().treble = mm(1.1);
+    EXPECT_EQ(action::withLearnedAnswers(plan, learned, before).rails.front().setting->bass, units::Amount(mm(1.2)));
+}
+
+TEST(Learning, aRailThatWasMisreadIsNotFollowed)
+{
+    action::PlanTask before = task();
+    before.setup.rails = {{.id = "rail", .quantity = Quantity::LetOff, .step = mm(0.1), .most = mm(2)}};
+    action::Plan plan;
+    plan.rails = {{.rail = "rail", .quantity = Quantity::LetOff, .bass = mm(1), .treble = mm(1)}};
+    const std::vector<Learned> learned{{.adjust = Quantity::LetOff, .rail = "rail", .trials = 5, .gain = 0.1}};
+    EXPECT_FALSE(action::withLearnedAnswers(plan, learned, before).rails.front().setting);
+}
+
 TEST(Learning, askForMoreOfWhatAnswersWithLess)
 {
     EXPECT_EQ(action::askedFor(mm(0.4), 0.8, mm(0.05)), units::Amount(mm(0.5)));

@@ -76,6 +76,18 @@ TEST(WorkItem, isReadBackWithTheTurnsThatWereTold)
     EXPECT_EQ(work.rails[0].treble, units::Amount(mm(-1)));
 }
 
+TEST(WorkItem, aRailsSettingIsLoggedBesideWhatShallComeOfIt)
+{
+    const RailMove rail{
+        .rail = "rail", .bass = mm(1), .treble = mm(-1.5), .setting = action::RailSetting{mm(1.5), mm(-2)}};
+    EXPECT_EQ(itemOf(rail), "rail rail by 1 mm to -1.5 mm, set 1.5 mm to -2 mm");
+    EXPECT_EQ(workIn(itemOf(rail)), "rail rail by 1 mm to -1.5 mm");
+    const auto work = workFrom({itemOf(rail), "rail rail by 1 mm"}, task());
+    ASSERT_EQ(work.rails.size(), 1U);
+    EXPECT_EQ(work.rails[0].bass, units::Amount(mm(2)));
+    EXPECT_EQ(work.rails[0].setting, (action::RailSetting{mm(2.5), mm(-1)}));
+}
+
 TEST(WorkItem, severalGoesAtOneScrewAddUp)
 {
     const auto work = workFrom({"let_off 40 by -0.6 mm, -0.25 turns", "let_off 41 by 1 mm", "rail rail by 1 mm",
