@@ -28,6 +28,8 @@ set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_SECTION misc)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 set(CPACK_DEBIAN_PACKAGE_DEPENDS "fonts-dejavu-core")
+# A voice, where readings are to be spoken; the program is whole without.
+set(CPACK_DEBIAN_PACKAGE_SUGGESTS "qt6-speech-speechd-plugin | qt6-speech-flite-plugin")
 set(CPACK_DEBIAN_PACKAGE_DESCRIPTION
 "Takes the readings of a piano's action key by key, judges them by a tolerance
 set, compares before and after, keeps all of it in one file and issues the

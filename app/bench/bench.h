@@ -41,6 +41,8 @@ public:
     void setForm(const wording::NumberForm &form);
     /// Outlives the view; null: silence.
     void setSounder(sounding::Sounder *sounder) { m_heard.setSounder(sounder); }
+    /// A gauge that sends no Enter types into the field: what arrives faster than fingers type is taken when it ends.
+    void setGaugeTypes(bool types);
     void setHeard(const HeardChoice &choice) { m_heard.setChoice(choice); }
     /// Null: no pass is chosen; the view says what to do first. `quantity`: where to begin.
     void work(std::unique_ptr<EntrySession> session, catalogue::Quantity quantity);

@@ -15,6 +15,11 @@ bool BenchView::fieldIsFree() const
     return text.isEmpty() || (m_stepped && m_asked->holdsProposal()) || text == m_doubted || text == m_fromGauge;
 }
 
+void BenchView::setGaugeTypes(bool types)
+{
+    m_asked->setGaugeTypes(types);
+}
+
 void BenchView::takeFromGauge(const QString &typed)
 {
     if (!m_session)

@@ -4,12 +4,18 @@
 
 namespace hammerline::main_window {
 
+namespace {
+
+constexpr const char *gaugeTypesKey = "bench/gauge-types";
+
+} // namespace
+
 BenchTools::BenchTools(const ToolPlace &place) : QObject(place.window), m_place(place), m_gauge(place.settings)
 {
     setObjectName("benchTools");
     connectGauge();
     const auto choice = bench::HeardChoice::from(m_place.settings);
-    m_tones = addSwitch(tr("&Tones for verdicts"), "tones", choice.tones);
+    m_tones = addSwitch(tr("T&ones for verdicts"), "tones", choice.tones);
     m_speech = addSwitch(tr("&Speak values and notes"), "speech", choice.speech);
     m_place.bench->setSounder(m_place.sounder);
     m_place.bench->setHeard(choice);
@@ -29,6 +35,13 @@ void BenchTools::connectGauge()
 {
     QAction *choose = m_place.menu->addAction(tr("&Gauge on a serial line…"));
     choose->setObjectName("chooseGauge");
+    const bool types = m_place.settings.value(gaugeTypesKey).toBool();
+    m_place.bench->setGaugeTypes(types);
+    connect(addSwitch(tr("A gauge &types and sends no Enter"), "gaugeTypes", types), &QAction::toggled, this,
+            [this](bool on) {
+                m_place.settings.setValue(gaugeTypesKey, on);
+                m_place.bench->setGaugeTypes(on);
+            });
     m_place.menu->addSeparator();
     connect(choose, &QAction::triggered, this, &BenchTools::chooseGauge);
     connect(m_place.bench, &bench::BenchView::gaugeWanted, this, &BenchTools::chooseGauge);

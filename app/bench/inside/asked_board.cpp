@@ -12,6 +12,9 @@ namespace hammerline::bench {
 
 namespace {
 
+/// From the last key of a gauge to the certainty that no other follows.
+constexpr int burstEndMilliseconds = 80;
+
 QString sectionOf(const EntrySession &session, keyboard::Note note)
 {
     for (const keyboard::Section &section : session.instrument().sections)
@@ -83,8 +86,12 @@ AskedBoard::AskedBoard(QWidget *parent)
         m_byHand = m_byHand || m_proposed;
         m_proposed = false;
         refuse({});
-        takeWhenFull();
+        keepSign();
+        followTyping();
     });
+    m_burstEnd.setSingleShot(true);
+    m_burstEnd.setInterval(burstEndMilliseconds);
+    connect(&m_burstEnd, &QTimer::timeout, this, [this] { emit typed(m_field->text()); });
     arrange();
 }
 
@@ -170,10 +177,37 @@ void AskedBoard::begin(const QString &text)
     m_field->setText(text);
 }
 
-void AskedBoard::takeWhenFull()
+void AskedBoard::followTyping()
 {
-    if (!m_byHand && m_digits > 0 && m_field->text().size() == m_digits && isBareDigits(m_field->text().toStdString()))
+    const bool full =
+        !m_byHand && m_digits > 0 && m_field->text().size() == m_digits && isBareDigits(m_field->text().toStdString());
+    m_burstEnd.stop();
+    if (m_gaugeTypes && (m_burst.length() >= KeyBurst::sure || (full && m_burst.length() > 1)))
+        m_burstEnd.start();
+    else if (full)
         emit typed(m_field->text());
+}
+
+void AskedBoard::keepSign()
+{
+    QString text = m_field->text();
+    if (m_burst.length() == 2 && m_sign == u'-' && !text.startsWith(u'-'))
+        m_field->setText(u'-' + text); // a gauge's minus is no step: taken off, -0.2 would be stored as 0.2
+    else if (m_burst.length() > 1 && text.size() > 1 && text.startsWith(u'+'))
+        m_field->setText(text.remove(0, 1));
+    m_sign = {};
+}
+
+bool AskedBoard::takeEnd(const QKeyEvent &key)
+{
+    const bool enter = key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter;
+    const bool tab = key.key() == Qt::Key_Tab && m_burst.length() > KeyBurst::sure && !m_field->text().isEmpty();
+    if (!enter && !tab)
+        return false;
+    m_burst.end();
+    m_burstEnd.stop();
+    emit typed(m_field->text());
+    return true;
 }
 
 bool AskedBoard::takeFaultKey(const QKeyEvent &key)
@@ -192,6 +226,7 @@ void AskedBoard::clear()
 {
     m_proposed = false;
     m_byHand = false;
+    m_burstEnd.stop();
     m_field->clear();
     refuse({});
 }
@@ -201,10 +236,9 @@ bool AskedBoard::eventFilter(QObject *watched, QEvent *event)
     if (watched != m_field || event->type() != QEvent::KeyPress)
         return QWidget::eventFilter(watched, event);
     const auto &key = *static_cast<QKeyEvent *>(event);
-    if (key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter) {
-        emit typed(m_field->text());
+    m_burst.follow(key);
+    if (takeEnd(key))
         return true;
-    }
     if (key.key() == Qt::Key_Escape) {
         clear();
         emit dropped();
@@ -213,10 +247,12 @@ bool AskedBoard::eventFilter(QObject *watched, QEvent *event)
     if (!m_field->text().isEmpty() && !m_proposed)
         return false;
     const auto act = m_keys.actOf(key);
-    if (m_signed && key.key() == Qt::Key_Minus)
+    if (m_signed && (act == BenchAct::StepDown || key.key() == Qt::Key_Minus))
         return false; // the sign of a value
-    if (act)
+    if (act) {
+        m_sign = key.text().isEmpty() ? QChar() : key.text().at(0);
         emit actWanted(*act);
+    }
     return act.has_value() || (m_field->text().isEmpty() && takeFaultKey(key));
 }
 

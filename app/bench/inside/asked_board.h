@@ -5,10 +5,12 @@
 #include "bench/big_text.h"
 #include "bench/entry_session.h"
 #include "bench/fault_words.h"
+#include "bench/inside/key_burst.h"
 #include "wording/number_form.h"
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QTimer>
 #include <QWidget>
 
 namespace hammerline::bench {
@@ -22,6 +24,8 @@ public:
 
     void setKeys(BenchKeys keys) { m_keys = std::move(keys); }
     void setFaultWords(std::vector<FaultWord> words) { m_words = std::move(words); }
+    /// A gauge that sends no Enter types here: a burst of keys is taken when it ends.
+    void setGaugeTypes(bool types) { m_gaugeTypes = types; }
     void ask(const EntrySession &session, const wording::NumberForm &form);
     /// At the end of a route: a heading and what to do next.
     void askNothing(const QString &heading, const QString &next);
@@ -55,10 +59,16 @@ protected:
 private:
     void arrange();
     [[nodiscard]] bool takeFaultKey(const QKeyEvent &key);
-    void takeWhenFull();
+    void followTyping();
+    void keepSign();
+    [[nodiscard]] bool takeEnd(const QKeyEvent &key);
     BenchKeys m_keys;
     std::vector<FaultWord> m_words = usualFaults();
     int m_digits = 0;
+    bool m_gaugeTypes = false;
+    KeyBurst m_burst;
+    QTimer m_burstEnd;
+    QChar m_sign;            ///< a step key that may yet prove to be the sign of a burst
     bool m_signed = false;   ///< the asked quantity may be negative
     bool m_proposed = false; ///< what stands in the field was not typed
     bool m_byHand = false;   ///< typed over a proposal: taken by Enter alone, however many digits
