@@ -55,8 +55,6 @@ void Workshop::close()
     m_pass.reset();
     m_before.reset();
     m_set.reset();
-    m_judged.clear();
-    m_judgedUpTo = 0;
     emit passChosen(); // whoever works on the logbook lets go of it before it is closed
     m_book.reset();
     emit instrumentsChanged();
@@ -161,43 +159,21 @@ void Workshop::select(const Selection &selection)
     emit selected();
 }
 
-Workshop::Queue Workshop::queue()
+Workshop::Queue Workshop::queue() const
 {
-    forgetTouched();
     std::vector<review::JudgedPass> judged;
     for (const instrument::Instrument &each : m_instruments) {
-        if (each.state == instrument::State::Delivered)
+        const auto set = setOf(each);
+        const auto passes = passesOf(each.id);
+        const auto newest = std::find_if(passes.rbegin(), passes.rend(), [this](const readings::Pass &pass) {
+            return m_book->readingCount(pass.id) > 0;
+        });
+        if (!set || newest == passes.rend())
             continue;
-        auto known = m_judged.find(each.id);
-        if (known == m_judged.end())
-            known = m_judged.emplace(each.id, judgedNow(each)).first;
-        if (known->second)
-            judged.push_back(*known->second);
+        const auto values = readings::meansOf(m_book->readings(newest->id));
+        judged.push_back({each.id, newest->id, judgementOf(each, values, set)});
     }
     return {review::queueOf(judged), !judged.empty()};
-}
-
-std::optional<review::JudgedPass> Workshop::judgedNow(const instrument::Instrument &of) const
-{
-    const auto set = setOf(of);
-    const auto passes = passesOf(of.id);
-    const auto newest = std::find_if(passes.rbegin(), passes.rend(),
-                                     [this](const readings::Pass &pass) { return m_book->readingCount(pass.id) > 0; });
-    if (!set || newest == passes.rend())
-        return std::nullopt;
-    return review::JudgedPass{of.id, newest->id, judgementOf(of, m_book->values(newest->id), set)};
-}
-
-void Workshop::forgetTouched()
-{
-    constexpr int most = 1'000;
-    const auto deeds = m_book ? m_book->deeds(m_judgedUpTo, most) : std::vector<logbook::Deed>{};
-    if (m_judged.empty() || deeds.size() == most)
-        m_judged.clear();
-    for (const logbook::Deed &deed : deeds)
-        m_judged.erase(deed.instrument);
-    // What was done after the instruments were read counts as new again next time.
-    m_judgedUpTo = m_seen;
 }
 
 Workshop::Queue Workshop::queueOfPass() const

@@ -81,13 +81,12 @@ public:
     [[nodiscard]] const Selection &selection() const { return m_selection; }
     void select(const Selection &selection);
 
-    /// Every item of what stands in the workshop (not of what was delivered), worst first, and whether any pass could be
-    /// judged. Only instruments that were touched since it was asked for last are judged anew.
+    /// Every item of the workshop, worst first, and whether any pass could be judged.
     struct Queue {
         std::vector<review::Item> items{};
         bool judged = false;
     };
-    [[nodiscard]] Queue queue();
+    [[nodiscard]] Queue queue() const;
     [[nodiscard]] Queue queueOfPass() const;
 
     /// Where the plan on the sheet would put each pair of the chosen pass; empty: no plan was made.
@@ -107,8 +106,6 @@ private:
     void readInstruments();
     void readSet();
     void readPass();
-    [[nodiscard]] std::optional<review::JudgedPass> judgedNow(const instrument::Instrument &of) const;
-    void forgetTouched();
 
     Clock m_clock;
     std::string m_person;
@@ -121,8 +118,6 @@ private:
     std::optional<tolerance::ToleranceSet> m_set;
     Selection m_selection;
     Planned m_planned;
-    std::map<instrument::InstrumentId, std::optional<review::JudgedPass>> m_judged;
-    logbook::DeedId m_judgedUpTo = 0;
 };
 
 /// The tolerance set in force for an instrument; absent where none is chosen or its text no longer reads.

@@ -24,8 +24,7 @@ signals:
 
 private:
     void fill();
-    /// Passes stand under a row from when it is first opened: a workshop may keep thousands of instruments.
-    void addPasses(QTreeWidgetItem *row);
+    void addPasses(QTreeWidgetItem *row, const instrument::Instrument &instrument);
     void markChosen();
     void choose(QTreeWidgetItem *item);
     void tellDetail();
