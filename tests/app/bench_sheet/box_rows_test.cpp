@@ -57,7 +57,8 @@ TEST(BoxRows, MarkQuickChangesOfSectionWithABar)
 
 TEST(BoxRows, MarkNothingWhereSectionsAreNotKnown)
 {
-    for (const Row &row : blocksFor({.quantities = {Quantity::LetOff}}, {})[0].rows) {
+    const auto blocks = blocksFor({.quantities = {Quantity::LetOff}}, {});
+    for (const Row &row : blocks[0].rows) {
         EXPECT_FALSE(row.caption);
         for (const Box &box : row.boxes)
             EXPECT_FALSE(box.bar);
