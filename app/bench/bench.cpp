@@ -112,7 +112,6 @@ QWidget *BenchView::makeWorkPage()
     m_progress->setFixedHeight(wording::gridStep);
     m_progress->setAccessibleName(tr("Progress"));
     m_help->setWordWrap(true);
-    m_help->setVisible(wording::textScale() < 1.5); // what is read from two metres needs the room; the keys have a dialog
     m_gauge->setObjectName("gaugeState");
     m_gauge->setAutoDefault(false);
     m_gauge->hide();
@@ -327,7 +326,8 @@ void BenchView::showAsked()
     m_doubted.clear();
     m_fromGauge.clear();
     showProgress();
-    m_help->setVisible(!m_verdict->hasRemark());
+    constexpr double roomUpTo = 1.5; // what is read from two metres needs the room; the keys have a dialog
+    m_help->setVisible(wording::textScale() < roomUpTo && !m_verdict->hasRemark());
     m_heard.asked(m_session->asked());
     if (const auto place = m_session->asked()) {
         m_asked->ask(*m_session, m_form);

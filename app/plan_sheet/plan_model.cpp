@@ -4,6 +4,8 @@
 #include "wording/palette.h"
 #include "wording/wording.h"
 
+#include <QSize>
+
 #include <algorithm>
 
 namespace hammerline::plan_sheet {
@@ -166,6 +168,8 @@ QVariant PlanModel::data(const QModelIndex &index, int role) const
         return textOf(entry, index.column());
     if (role == Qt::FontRole && entry.heading)
         return wording::font(wording::TextSize::Body, true);
+    if (role == Qt::SizeHintRole && entry.heading && index.column() == Adjust)
+        return QSize(0, 0); // it spans the row: the column need not be as wide
     if (role == Qt::AccessibleTextRole && index.column() <= Done)
         return index.column() == Use ? tr("may be used") : tr("done");
     if (role == Qt::TextAlignmentRole && (index.column() == By || index.column() == Minutes))

@@ -78,6 +78,9 @@ QTableCornerButton::section { background: %5; border: none; }
 QComboBox::drop-down { border: none; width: 22px; }
 QComboBox::down-arrow { image: url(:/icons/arrow-%10.svg); width: 11px; height: 11px; }
 QComboBox QAbstractItemView { background: %1; border: 1px solid %3; selection-background-color: %2; selection-color: %5; }
+QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { border: none; width: 18px; }
+QAbstractSpinBox::up-arrow { image: url(:/icons/arrow-up-%10.svg); width: 9px; height: 9px; }
+QAbstractSpinBox::down-arrow { image: url(:/icons/arrow-%10.svg); width: 9px; height: 9px; }
 QCheckBox::indicator, QRadioButton::indicator { width: 13px; height: 13px; border: 1px solid %3; background: %1; }
 QCheckBox::indicator { border-radius: 2px; }
 QRadioButton::indicator { border-radius: 7px; }
