@@ -82,7 +82,7 @@ void setHead(Sheet &sheet, const BenchSheetInput &input)
     sheet.skip(4);
 }
 
-QString transcriptionText(const BenchSheetInput &input)
+QString typingInText(const BenchSheetInput &input)
 {
     QString text =
         words("Route: %1. Type the sheet in on this route: its %2 boxes stand in that order, row by row from "
@@ -178,7 +178,7 @@ QByteArray makeBenchSheet(const BenchSheetInput &input, const BenchSheetOptions 
     if (input.stops.empty())
         sheet.paragraph(words("On this route there is nothing to measure: %1.").arg(routeText(input.choice)));
     else
-        sheet.paragraph(transcriptionText(input), plainText);
+        sheet.paragraph(typingInText(input), plainText);
     setExplanations(sheet, input);
     for (const Block &block : blocksOf(input.choice, input.stops, input.sections))
         setBlock(sheet, block, input);

@@ -57,7 +57,7 @@ std::vector<Column> passColumns()
     return {{QString(), 92},
             {Record::tr("pass"), 62},
             {Record::tr("notes\nread"), 44, Qt::AlignRight},
-            {Record::tr("not\nread"), 40, Qt::AlignRight},
+            {Record::tr("not\nread"), 46, Qt::AlignRight},
             {Record::tr("out"), 40, Qt::AlignRight},
             {Record::tr("close to\na limit"), 46, Qt::AlignRight},
             {Record::tr("uneven"), 44, Qt::AlignRight},

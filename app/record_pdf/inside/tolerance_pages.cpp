@@ -71,8 +71,8 @@ void setLimits(Sheet &sheet, const Context &context)
     Table table(sheet, {{Record::tr("measure"), 92},
                         {Record::tr("keys"), 46},
                         {Record::tr("at note"), 40},
-                        {Record::tr("lowest"), 42, Qt::AlignRight},
-                        {Record::tr("target"), 42, Qt::AlignRight},
+                        {Record::tr("lowest"), 50, Qt::AlignRight},
+                        {Record::tr("target"), 50, Qt::AlignRight},
                         {Record::tr("highest"), 46, Qt::AlignRight},
                         {Record::tr("source"), 0}});
     for (const auto &[quantity, entry] : context.record.set.entries) {
