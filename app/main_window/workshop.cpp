@@ -74,7 +74,7 @@ void Workshop::passTouched()
     if (newest != m_seen + 1)
         return instrumentsTouched(); // somebody else's deed came in between
     m_seen = newest;
-    readPass();
+    readPass(Before::AsItWas);
     emit readingsChanged();
 }
 
@@ -205,8 +205,9 @@ void Workshop::readSet()
     m_set = of ? setOf(*of) : std::nullopt;
 }
 
-void Workshop::readPass()
+void Workshop::readPass(Before before)
 {
+    std::optional<PassInView> known = before == Before::AsItWas ? std::move(m_before) : std::nullopt;
     m_before.reset();
     if (!m_pass)
         return;
@@ -216,7 +217,7 @@ void Workshop::readPass()
         if (each.purpose != readings::Purpose::AsFound || m_book->readingCount(each.id) == 0)
             continue;
         if (each.id != m_pass->pass.id)
-            m_before = view(each);
+            m_before = known && known->pass == each ? std::move(known) : view(each);
         return;
     }
 }

@@ -96,7 +96,7 @@ public:
 
 signals:
     void instrumentsChanged();
-    void passChosen();   ///< another instrument or pass, or none; the tolerance set may be another
+    void passChosen(); ///< another instrument or pass, or none; the tolerance set may be another
     void readingsChanged();
     void selected();
     void plannedChanged();
@@ -105,7 +105,9 @@ private:
     [[nodiscard]] PassInView view(const readings::Pass &pass) const;
     void readInstruments();
     void readSet();
-    void readPass();
+    /// The pass before is read again only where somebody may have touched it; one reading at the bench does not.
+    enum class Before { Anew, AsItWas };
+    void readPass(Before before = Before::Anew);
 
     Clock m_clock;
     std::string m_person;

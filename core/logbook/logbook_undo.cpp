@@ -82,6 +82,33 @@ std::vector<Row> rowsOf(Database &database, Subject subject, DeedId deed)
     return rows;
 }
 
+/// The newest deed of all, where it is a fresh one of the subject: that can be taken back and nothing done again,
+/// whatever lies before. Asked after each reading, when a long pass need not be walked.
+std::optional<Deed> freshestOf(Database &database, Subject subject)
+{
+    auto newest = inside::findDeed(database, inside::newestDeedId(database));
+    if (!newest || newest->deed.undoes)
+        return std::nullopt;
+    const Subject of = subjectOf(newest->deed);
+    if (of.scope != subject.scope || of.id != subject.id || rowsOf(database, subject, newest->deed.id).empty())
+        return std::nullopt;
+    return std::move(newest->deed);
+}
+
+std::optional<Deed> undoableOf(Database &database, Subject subject)
+{
+    if (auto fresh = freshestOf(database, subject))
+        return fresh;
+    return lastOf(database, walk(database, subject).done());
+}
+
+std::optional<Deed> redoableOf(Database &database, Subject subject)
+{
+    if (freshestOf(database, subject))
+        return std::nullopt;
+    return lastOf(database, walk(database, subject).undone());
+}
+
 /// The values, with the deed whose stamp they stand for; none where the version is withdrawn.
 std::vector<Cell> content(Row row, DeedId deed)
 {
@@ -150,22 +177,22 @@ Deed takeBack(Database &database, inside::DeedWriter &writer, const Deed &deed,
 
 std::optional<Deed> Logbook::undoable(readings::PassId pass) const
 {
-    return lastOf(m_inside->database, walk(m_inside->database, {Scope::Pass, pass}).done());
+    return undoableOf(m_inside->database, {Scope::Pass, pass});
 }
 
 std::optional<Deed> Logbook::redoable(readings::PassId pass) const
 {
-    return lastOf(m_inside->database, walk(m_inside->database, {Scope::Pass, pass}).undone());
+    return redoableOf(m_inside->database, {Scope::Pass, pass});
 }
 
 std::optional<Deed> Logbook::undoableOfInstrument(instrument::InstrumentId instrument) const
 {
-    return lastOf(m_inside->database, walk(m_inside->database, {Scope::Instrument, instrument}).done());
+    return undoableOf(m_inside->database, {Scope::Instrument, instrument});
 }
 
 std::optional<Deed> Logbook::redoableOfInstrument(instrument::InstrumentId instrument) const
 {
-    return lastOf(m_inside->database, walk(m_inside->database, {Scope::Instrument, instrument}).undone());
+    return redoableOf(m_inside->database, {Scope::Instrument, instrument});
 }
 
 Deed Logbook::undo(const Deed &deed, const Stamp &stamp)

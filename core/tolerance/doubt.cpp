@@ -93,6 +93,8 @@ void weigh(Verdict &verdict, const Resolutions &resolutions, const readings::Gau
 
 std::optional<units::Amount> halfResolutionOf(const readings::Reading &reading)
 {
+    if (reading.typed.empty())
+        return std::nullopt;
     const auto fits = [&](units::Unit unit) { return halfResolutionIn(unit, reading); };
     for (const units::Unit unit : {units::Unit::Millimetre, units::Unit::Inch, units::Unit::Mil})
         if (const auto half = fits(unit))
