@@ -27,7 +27,7 @@ QString tr(const char *text)
 std::vector<paper::Column> columns()
 {
     return {
-        {tr("done"), 34}, {tr("note"), 46}, {tr("by"), 110, Qt::AlignRight}, {QStringLiteral(" "), 12}, {tr("how"), 0}};
+        {tr("done"), 48}, {tr("note"), 46}, {tr("by"), 110, Qt::AlignRight}, {QStringLiteral(" "), 12}, {tr("how"), 0}};
 }
 
 QString box(const std::set<std::string> &done, const std::string &item)
