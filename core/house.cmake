@@ -17,6 +17,7 @@ set(HOUSE_CORE_FLOORS
   tolerance+dossier
   analysis
   action
+  decisions
   sale_record+review+route+slips
   logbook+exchange
   seal+demo_workshop)

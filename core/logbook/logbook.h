@@ -14,14 +14,21 @@
 // the other's deeds (see `newestDeed`); who writes while another writes waits for three seconds, then throws. A Logbook
 // belongs to one thread at a time.
 //
+// A pass that is signed is closed: its readings, marks and particulars, and what was decided about them, stand. Until
+// it is opened again as a new revision, `refusal` says why nothing can be entered, and the verbs below that are marked
+// (open passes) throw the same words: somebody may sign while another window types. Neither a signature nor a reopening
+// is undone, nor anything that was done before it; a new revision is corrected instead.
+//
 // Names of deeds: logbook-created, instrument-added, instrument-changed, pass-begun, pass-changed, pass-imported,
 // reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, route-chosen,
 // slip-confirmed, plan-kept, work-logged, work-taken-back, setup-chosen, work-written, work-changed, work-struck,
-// condition-said, photograph-added, photograph-changed, photograph-removed, sale-noted, instrument-taken-over, undone,
-// redone. More may come; show an unknown one as it is.
+// condition-said, photograph-added, photograph-changed, photograph-removed, sale-noted, instrument-taken-over,
+// items-accepted, items-sent-back, decision-taken-back, pass-signed, pass-reopened, spot-check-begun, undone, redone.
+// More may come; show an unknown one as it is.
 //
 // Whether another program has edited the file is told by verify_history.h.
 
+#include "decisions/decisions.h"
 #include "dossier/dossier.h"
 #include "instrument/instrument.h"
 #include "outcome/outcome.h"
@@ -141,7 +148,8 @@ public:
     /// `uid` is made here where it is empty. The instrument as stored, with its id.
     [[nodiscard]] outcome::Outcome<instrument::Instrument> addInstrument(instrument::Instrument added,
                                                                          const Stamp &stamp);
-    /// A newer version of the same id. A fault where faultsOf finds one or the id is not there.
+    /// A newer version of the same id. A fault where faultsOf finds one or the id is not there, and where it is said to
+    /// be signed off or delivered while its newest pass with readings is not signed.
     [[nodiscard]] outcome::Outcome<bool> changeInstrument(const instrument::Instrument &changed, const Stamp &stamp,
                                                           const std::string &reason);
 
@@ -151,20 +159,23 @@ public:
     void chooseActionSetup(instrument::InstrumentId instrument, const ActionSetup &chosen, const Stamp &stamp);
 
     // Passes ----------------------------------------------------------------------------------------------------
-    /// Oldest first (by `began`, then id).
+    /// Oldest first (by `began`, then id), without spot checks.
     [[nodiscard]] std::vector<readings::Pass> passes(instrument::InstrumentId instrument) const;
     [[nodiscard]] std::optional<readings::Pass> pass(readings::PassId id) const;
     [[nodiscard]] int readingCount(readings::PassId pass) const; ///< takes counted
     /// `uid` is made here where it is empty. The pass as stored, with its id. The instrument must be there. A climate
     /// is kept to the thousandth.
     [[nodiscard]] readings::Pass beginPass(readings::Pass begun, const Stamp &stamp);
+    /// (Open passes.)
     void changePass(const readings::Pass &changed, const Stamp &stamp, const std::string &reason);
     /// A whole pass from a file, all of it or nothing: one deed. A reading without person and moment has the pass's.
     /// No place twice.
     [[nodiscard]] readings::Pass importPass(readings::Pass begun, const std::vector<readings::Reading> &readings,
                                             const Stamp &stamp);
 
-    // Readings --------------------------------------------------------------------------------------------------
+    // Readings (what writes: open passes) -----------------------------------------------------------------------
+    /// Why nothing can be entered into the pass: who signed it and what to do. Absent: it is open.
+    [[nodiscard]] std::optional<outcome::Fault> refusal(readings::PassId pass) const;
     /// Current readings of a pass, by place.
     [[nodiscard]] std::vector<readings::Reading> readings(readings::PassId pass) const;
     /// The same as meansOf(readings(pass)), without the texts: what judging needs, quicker.
@@ -183,7 +194,7 @@ public:
     bool withdraw(readings::PassId pass, const readings::Place &place, const Stamp &stamp, const std::string &reason);
     [[nodiscard]] std::vector<ReadingVersion> versions(readings::PassId pass, const readings::Place &place) const;
 
-    // Beside the readings ---------------------------------------------------------------------------------------
+    // Beside the readings (marks, tolerance, slips: open passes) ------------------------------------------------
     /// By note, then fault.
     [[nodiscard]] std::vector<FaultMark> faultMarks(readings::PassId pass) const;
     /// False where it is marked already / not marked; then nothing is written.
@@ -243,6 +254,40 @@ public:
     /// `file` is to blame for what is wrong with the document.
     [[nodiscard]] outcome::Outcome<TakenOver> takeOver(const std::string &document, const std::string &file,
                                                        const Stamp &stamp);
+
+    // The lead's desk -------------------------------------------------------------------------------------------
+    /// All that was decided about the pass; what no longer holds is among it.
+    [[nodiscard]] decisions::PassDecisions decisions(readings::PassId pass) const;
+    /// Accepts items / sends them back, several in one deed. Person and moment are the stamp's. What is accepted is no
+    /// longer sent back. A fault where one has no words, and where the value of a note is no longer the one decided
+    /// about: nothing is written then. (Open passes; the list must not be empty.)
+    [[nodiscard]] outcome::Outcome<DeedId>
+    accept(readings::PassId pass, const std::vector<decisions::Concession> &concessions, const Stamp &stamp);
+    [[nodiscard]] outcome::Outcome<DeedId>
+    sendBack(readings::PassId pass, const std::vector<decisions::SentBack> &sentBack, const Stamp &stamp);
+    /// The item is open again. False where nothing was decided about it. (Open passes.)
+    bool takeBackDecision(readings::PassId pass, catalogue::Quantity quantity, keyboard::Note note, const Stamp &stamp);
+    /// Signs the pass as it is now, and moves its instrument on to signed off where it is the newest with readings and
+    /// not as found. Judged here and now by `set`, which is remembered with the pass as `tolerance`. Refused, with what
+    /// is wrong: it has no readings, is signed already, is a spot check, nobody is named, or items are open: one fault
+    /// for each of these, at most `mostOpenTold`, and one more for how many there are besides.
+    [[nodiscard]] outcome::Outcome<decisions::StandingChange> signPass(readings::PassId pass,
+                                                                       const tolerance::ToleranceSet &set,
+                                                                       const PassTolerance &tolerance,
+                                                                       const Stamp &stamp, const std::string &remark);
+    static constexpr int mostOpenTold = 20;
+    /// Opens a signed pass as a new revision; an instrument that is signed off or delivered is in review again. A fault
+    /// where it is open or no reason is given.
+    [[nodiscard]] outcome::Outcome<decisions::StandingChange> reopenPass(readings::PassId pass, const Stamp &stamp,
+                                                                         const std::string &reason);
+    /// A pass that reads a sample again, and how the sample was drawn, in one deed whose subject names size and seed.
+    /// The pass checked must be there, of the same instrument.
+    [[nodiscard]] readings::Pass beginSpotCheck(readings::Pass begun, const decisions::SpotCheck &check,
+                                                const Stamp &stamp);
+    /// Absent: the pass is no spot check.
+    [[nodiscard]] std::optional<decisions::SpotCheck> spotCheck(readings::PassId pass) const;
+    /// Passes that are spot checks, oldest first.
+    [[nodiscard]] std::vector<readings::Pass> spotChecks(instrument::InstrumentId instrument) const;
 
     // History ---------------------------------------------------------------------------------------------------
     /// 0 for none. Moves when any window or program has done something: poll it to see the others' deeds.

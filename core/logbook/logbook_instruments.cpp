@@ -1,9 +1,30 @@
 #include "logbook/inside/record_rows.h"
 #include "logbook/inside/store.h"
+#include "logbook/to_review.h"
 
 namespace hammerline::logbook {
 
 using inside::instrumentTable;
+using instrument::State;
+
+namespace {
+
+/// Whoever leaves the workshop's hands was signed for.
+std::optional<outcome::Fault> leavesUnsigned(const Logbook &book, const instrument::Instrument &before,
+                                             const instrument::Instrument &changed)
+{
+    if (changed.state < State::SignedOff || before.state >= State::SignedOff)
+        return std::nullopt;
+    const auto newest = newestReadPass(book, changed.id);
+    if (newest ? book.refusal(newest->id).has_value() : changed.state == State::Delivered)
+        return std::nullopt;
+    return outcome::Fault{{},
+                          0,
+                          "\"" + changed.name + "\" is not signed off: " +
+                              (newest ? "its newest pass is open. Sign the pass first" : "it has no readings yet")};
+}
+
+} // namespace
 
 std::vector<instrument::Instrument> Logbook::instruments() const
 {
@@ -39,8 +60,11 @@ outcome::Outcome<bool> Logbook::changeInstrument(const instrument::Instrument &c
     if (auto faults = instrument::faultsOf(changed); !faults.empty())
         return faults;
     auto writer = m_inside->writer();
-    if (!m_inside->findInstrument(changed.id))
+    const auto before = m_inside->findInstrument(changed.id);
+    if (!before)
         return outcome::Fault{{}, 0, "there is no instrument " + std::to_string(changed.id)};
+    if (auto fault = leavesUnsigned(*this, *before, changed))
+        return *std::move(fault);
     writer.add(instrumentTable(), {changed.id}, inside::valuesOf(changed));
     static_cast<void>(writer.commit({.stamp = stamp,
                                      .name = "instrument-changed",

@@ -37,7 +37,7 @@ bool Logbook::markFault(readings::PassId pass, const FaultMark &mark, const Stam
     auto writer = m_inside->writer();
     Deed entry = entryOf(pass, mark, stamp, reason);
     entry.name = "fault-marked";
-    entry.instrument = m_inside->requirePass(pass);
+    entry.instrument = m_inside->requireOpen(pass);
     if (writer.add(faultMarkTable(), keysOf(pass, mark), {std::int64_t{1}}))
         return false;
     static_cast<void>(writer.commit(std::move(entry)));
@@ -49,7 +49,7 @@ bool Logbook::clearFault(readings::PassId pass, const FaultMark &mark, const Sta
     auto writer = m_inside->writer();
     Deed entry = entryOf(pass, mark, stamp, reason);
     entry.name = "fault-cleared";
-    entry.instrument = m_inside->requirePass(pass);
+    entry.instrument = m_inside->requireOpen(pass);
     if (!writer.add(faultMarkTable(), keysOf(pass, mark), {}))
         return false;
     static_cast<void>(writer.commit(std::move(entry)));
@@ -66,7 +66,7 @@ std::optional<PassTolerance> Logbook::tolerance(readings::PassId pass) const
 void Logbook::rememberTolerance(readings::PassId pass, const PassTolerance &tolerance, const Stamp &stamp)
 {
     auto writer = m_inside->writer();
-    const auto instrument = m_inside->requirePass(pass);
+    const auto instrument = m_inside->requireOpen(pass);
     writer.add(passToleranceTable(), {pass}, {tolerance.id, tolerance.text});
     static_cast<void>(writer.commit({.stamp = stamp,
                                      .name = "tolerance-remembered",
@@ -108,7 +108,7 @@ std::vector<ConfirmedSlip> Logbook::confirmedSlips(readings::PassId pass) const
 void Logbook::confirmSlip(readings::PassId pass, const ConfirmedSlip &slip, const Stamp &stamp)
 {
     auto writer = m_inside->writer();
-    const auto instrument = m_inside->requirePass(pass);
+    const auto instrument = m_inside->requireOpen(pass);
     const readings::Place &place = slip.place;
     const std::string subject = inside::subjectOf(place);
     writer.add(inside::confirmedSlipTable(), inside::keysOf(pass, place), {slip.value.baseCount(), slip.suspicion});

@@ -10,6 +10,9 @@ namespace hammerline::logbook {
 namespace {
 
 using inside::passTable;
+
+constexpr std::string_view passesSql = "SELECT DISTINCT pass FROM pass WHERE instrument = ?1 AND NOT EXISTS "
+                                       "(SELECT 1 FROM spot_check AS s WHERE s.pass = pass.pass) ORDER BY pass";
 using readings::Reading;
 
 Deed entryOf(const readings::Pass &pass, const Stamp &stamp, std::string_view name)
@@ -48,8 +51,7 @@ inside::Row rowOf(const readings::Pass &pass)
 std::vector<readings::Pass> Logbook::passes(instrument::InstrumentId instrument) const
 {
     // The newest versions that say they are of the instrument: a pass never moves to another.
-    const inside::Use query =
-        m_inside->database.use("SELECT DISTINCT pass FROM pass WHERE instrument = ?1 ORDER BY pass");
+    const inside::Use query = m_inside->database.use(passesSql);
     query->bind(1, instrument);
     std::vector<readings::Pass> found;
     while (query->step())
@@ -86,7 +88,7 @@ readings::Pass Logbook::beginPass(readings::Pass begun, const Stamp &stamp)
 void Logbook::changePass(const readings::Pass &changed, const Stamp &stamp, const std::string &reason)
 {
     auto writer = m_inside->writer();
-    if (m_inside->requirePass(changed.id) != changed.instrument)
+    if (m_inside->requireOpen(changed.id) != changed.instrument)
         inside::throwRefused(path(), "a pass stays with its instrument");
     writer.add(passTable(), {changed.id}, inside::valuesOf(changed));
     Deed entry = entryOf(changed, stamp, "pass-changed");

@@ -110,7 +110,7 @@ int Logbook::readingCount(readings::PassId pass) const
 DeedId Logbook::Inside::enter(inside::DeedWriter &writer, readings::PassId pass, const Reading &reading,
                               const Stamp &stamp, const std::string &reason, const std::string &confirmed)
 {
-    const auto instrument = requirePass(pass);
+    const auto instrument = requireOpen(pass);
     const auto keys = inside::keysOf(pass, reading.place);
     const bool stood = writer.add(readingTable(), keys, inside::valuesOf(reading, stamp));
     if (!confirmed.empty())
@@ -148,7 +148,7 @@ bool Logbook::withdraw(readings::PassId pass, const readings::Place &place, cons
                        const std::string &reason)
 {
     auto writer = m_inside->writer();
-    const auto instrument = m_inside->requirePass(pass);
+    const auto instrument = m_inside->requireOpen(pass);
     if (!writer.add(readingTable(), inside::keysOf(pass, place), {}))
         return false;
     static_cast<void>(writer.commit({.stamp = stamp,

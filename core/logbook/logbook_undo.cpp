@@ -50,13 +50,23 @@ std::set<DeedId> deedsOf(Database &database, Subject subject)
     return deeds;
 }
 
+/// A signature is not taken back silently: reopening is the way.
+bool standsForGood(const std::string &nameOfDeed)
+{
+    return nameOfDeed == "pass-signed" || nameOfDeed == "pass-reopened";
+}
+
 UndoWalk walk(Database &database, Subject subject)
 {
     UndoWalk walked;
     for (const DeedId id : deedsOf(database, subject)) {
-        const inside::Use query = database.use("SELECT undoes FROM history WHERE deed = ?1");
+        const inside::Use query = database.use("SELECT undoes, name FROM history WHERE deed = ?1");
         query->bind(1, id);
-        if (query->step())
+        if (!query->step())
+            continue;
+        if (standsForGood(query->text(1)))
+            walked.bar();
+        else
             walked.feed(id, query->optionalInteger(0));
     }
     return walked;

@@ -7,22 +7,9 @@ namespace hammerline::review {
 
 namespace {
 
-/// Uneven comes last: a reading that is out or marginal besides is named by the graver of the two.
-std::optional<Kind> kindOf(const tolerance::Verdict &verdict)
-{
-    switch (verdict.status) {
-    case tolerance::Status::Out:
-        return Kind::Out;
-    case tolerance::Status::Marginal:
-        return Kind::Marginal;
-    case tolerance::Status::Missing:
-        return Kind::Missing;
-    case tolerance::Status::In:
-    case tolerance::Status::Unjudged:
-        break;
-    }
-    return verdict.uneven ? std::optional(Kind::Uneven) : std::nullopt;
-}
+using decisions::findDecision;
+using decisions::kindOf;
+using tolerance::Verdict;
 
 bool comesBefore(const Item &a, const Item &b)
 {
@@ -35,29 +22,57 @@ bool comesBefore(const Item &a, const Item &b)
            std::tuple(b.instrument, b.verdict.quantity, b.verdict.note);
 }
 
-} // namespace
-
-std::string_view idOf(Kind kind)
+/// Who read the pair last, and when.
+void nameReader(Item &item, const JudgedPass &pass)
 {
-    switch (kind) {
-    case Kind::Out:
-        return "out";
-    case Kind::Marginal:
-        return "marginal";
-    case Kind::Uneven:
-        return "uneven";
-    case Kind::Missing:
-        break;
+    item.person = pass.person;
+    item.at = pass.began;
+    bool found = false;
+    for (const readings::Reading &reading : pass.readings) {
+        const bool isIt = reading.place.quantity == item.verdict.quantity && reading.place.note == item.verdict.note;
+        if (!isIt || (found && reading.at < item.at))
+            continue;
+        found = true;
+        item.person = reading.person;
+        item.at = reading.at;
     }
-    return "missing";
 }
+
+Item itemOf(const JudgedPass &pass, const Verdict &verdict, Kind kind)
+{
+    Item item{.instrument = pass.instrument,
+              .pass = pass.pass,
+              .verdict = verdict,
+              .kind = kind,
+              .halfWidths = verdict.halfWidths()};
+    nameReader(item, pass);
+    if (const auto *back = findDecision(pass.decided.sentBack, verdict.quantity, verdict.note)) {
+        item.sentBack = *back;
+        item.course = back->value == verdict.value ? Course::SentBack : Course::ReadAgain;
+    }
+    return item;
+}
+
+const decisions::Concession *concessionOf(const JudgedPass &pass, const Verdict &verdict, Kind kind)
+{
+    const auto *found = findDecision(pass.decided.concessions, verdict.quantity, verdict.note);
+    return found != nullptr && found->holds(verdict.value, kind) ? found : nullptr;
+}
+
+bool isJudgedIn(const JudgedPass &pass, const Verdict &verdict)
+{
+    const Verdict *now = pass.judgement.find(verdict.quantity, verdict.note);
+    return now != nullptr && now->status != tolerance::Status::Unjudged;
+}
+
+} // namespace
 
 std::vector<Item> itemsOf(const JudgedPass &pass)
 {
     std::vector<Item> items;
-    for (const tolerance::Verdict &verdict : pass.judgement.verdicts)
-        if (const auto kind = kindOf(verdict))
-            items.push_back({pass.instrument, pass.pass, verdict, *kind, verdict.halfWidths()});
+    for (const Verdict &verdict : pass.judgement.verdicts)
+        if (const auto kind = kindOf(verdict); kind && concessionOf(pass, verdict, *kind) == nullptr)
+            items.push_back(itemOf(pass, verdict, *kind));
     return items;
 }
 
@@ -70,6 +85,36 @@ std::vector<Item> queueOf(const std::vector<JudgedPass> &passes)
     }
     std::stable_sort(queue.begin(), queue.end(), comesBefore);
     return queue;
+}
+
+std::vector<Settled> concededOf(const JudgedPass &pass)
+{
+    std::vector<Settled> settled;
+    for (const Verdict &verdict : pass.judgement.verdicts)
+        if (const auto kind = kindOf(verdict))
+            if (const auto *concession = concessionOf(pass, verdict, *kind))
+                settled.push_back({itemOf(pass, verdict, *kind), *concession});
+    return settled;
+}
+
+std::vector<Settled> mendedOf(const JudgedPass &pass)
+{
+    std::vector<Settled> settled;
+    for (const Verdict &verdict : pass.judgement.verdicts) {
+        const auto *back = findDecision(pass.decided.sentBack, verdict.quantity, verdict.note);
+        if (back != nullptr && !kindOf(verdict) && back->value != verdict.value)
+            settled.push_back({itemOf(pass, verdict, back->kind), *back});
+    }
+    return settled;
+}
+
+JudgedPass leftBehind(JudgedPass older, const std::vector<JudgedPass> &newer)
+{
+    std::erase_if(older.judgement.verdicts, [&](const Verdict &verdict) {
+        const bool wasSentBack = findDecision(older.decided.sentBack, verdict.quantity, verdict.note) != nullptr;
+        return !wasSentBack || std::ranges::any_of(newer, [&](const auto &pass) { return isJudgedIn(pass, verdict); });
+    });
+    return older;
 }
 
 } // namespace hammerline::review

@@ -1,7 +1,12 @@
 #pragma once
 // What waits for the shop lead: across all instruments in work, every note that is out, marginal, uneven or missing in
 // the newest pass, worst first in units of its half-width (|deviation| / half-width); pairs without one come last.
+//
+// An item leaves the queue in two ways: it is accepted (a concession that holds for its value as it is now), or it is
+// mended (a newer reading lies inside). One that was sent back stays in the queue until it is mended; what was mended
+// after it was sent back is told apart (`mendedOf`), so that nothing leaves silently.
 
+#include "decisions/decisions.h"
 #include "instrument/instrument.h"
 #include "readings/readings.h"
 #include "tolerance/judge.h"
@@ -12,8 +17,15 @@
 
 namespace hammerline::review {
 
-enum class Kind { Out, Marginal, Uneven, Missing };
-[[nodiscard]] std::string_view idOf(Kind kind); ///< "out", "marginal", "uneven", "missing"
+using decisions::idOf;
+using decisions::Kind;
+
+/// Where an item stands between the lead and the bench.
+enum class Course {
+    Open,      ///< nobody has decided about it
+    SentBack,  ///< sent back and not read again since
+    ReadAgain, ///< sent back, read again since, and still an item
+};
 
 struct Item {
     instrument::InstrumentId instrument = 0;
@@ -21,18 +33,41 @@ struct Item {
     tolerance::Verdict verdict{};
     Kind kind = Kind::Out;
     std::optional<double> halfWidths{};
+    Course course = Course::Open;
+    std::optional<decisions::SentBack> sentBack{}; ///< the newest; absent where the item is open
+    std::string person{};                          ///< who read it; of a missing one, who walks the pass
+    readings::Instant at{};                        ///< when it was read; of a missing one, when the pass began
 };
 
-/// One instrument's newest judged pass.
+/// A pass of an instrument as judged, with what was decided about it.
 struct JudgedPass {
     instrument::InstrumentId instrument = 0;
     readings::PassId pass = 0;
     tolerance::Judgement judgement{};
+    decisions::PassDecisions decided{};
+    std::vector<readings::Reading> readings{}; ///< for who and when; empty: person and moment below are taken
+    std::string person{};
+    readings::Instant began{};
 };
 
-/// The items of one pass, in the order of its verdicts. A reading that is out or marginal and uneven besides is one item.
+/// The items of one pass, in the order of its verdicts, without those accepted. A reading that is out or marginal and
+/// uneven besides is one item.
 [[nodiscard]] std::vector<Item> itemsOf(const JudgedPass &pass);
 /// Worst first; equals by instrument, quantity, note.
 [[nodiscard]] std::vector<Item> queueOf(const std::vector<JudgedPass> &passes);
+
+/// An item that is none any more, with what was decided about it.
+struct Settled {
+    Item item{}; ///< kind as it was when it was decided about; the verdict is today's
+    decisions::Decision decision{};
+};
+/// Accepted items whose concession holds, in the order of the verdicts.
+[[nodiscard]] std::vector<Settled> concededOf(const JudgedPass &pass);
+/// Sent back, read again, and inside now, in the order of the verdicts.
+[[nodiscard]] std::vector<Settled> mendedOf(const JudgedPass &pass);
+
+/// What the items leave out: all of `older` that was sent back and that nobody has read or judged in `newer` passes.
+/// An item sent back does not vanish because a newer pass was begun elsewhere on the keyboard.
+[[nodiscard]] JudgedPass leftBehind(JudgedPass older, const std::vector<JudgedPass> &newer);
 
 } // namespace hammerline::review

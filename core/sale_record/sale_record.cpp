@@ -97,6 +97,49 @@ std::vector<Verdict> exceptionsOf(const tolerance::Judgement &judgement)
     return exceptions;
 }
 
+bool holdsIn(const tolerance::Judgement &judgement, const decisions::Concession &concession)
+{
+    const Verdict *now = judgement.find(concession.quantity, concession.note);
+    const auto kind = now == nullptr ? std::nullopt : decisions::kindOf(*now);
+    return kind && concession.holds(now->value, *kind);
+}
+
+std::vector<Signature> signaturesOf(const decisions::Standing &standing)
+{
+    std::vector<Signature> signatures;
+    if (!decisions::isSigned(standing))
+        return signatures; // opened again: nobody stands for what it says now
+    std::string whyAgain;
+    for (const decisions::StandingChange &change : standing) {
+        if (change.change == decisions::StandingChange::Change::Reopened)
+            whyAgain = change.words;
+        else
+            signatures.push_back({change.person, change.at, change.revision, whyAgain});
+    }
+    return signatures;
+}
+
+/// Adds what was decided about the pass as left.
+void takeDecisions(SaleRecord &record, const RecordInput &input)
+{
+    const auto decided = input.decided.find(record.asLeft.pass.id);
+    if (decided == input.decided.end())
+        return;
+    for (const auto &made : decided->second.concessions)
+        if (holdsIn(record.asLeft.judgement, made))
+            record.concessions.push_back({made.quantity, made.note, made.value, made.words, made.person, made.at});
+    const auto signatures = signaturesOf(decided->second.standing);
+    record.signatures.insert(record.signatures.end(), signatures.begin(), signatures.end());
+}
+
+void sortDecisions(SaleRecord &record)
+{
+    std::ranges::stable_sort(record.concessions, {}, [](const Concession &concession) {
+        return std::pair(concession.quantity, concession.note);
+    });
+    std::ranges::stable_sort(record.signatures, {}, &Signature::at);
+}
+
 outcome::Fault wrongAction(const RecordInput &input)
 {
     return {{},
@@ -121,11 +164,7 @@ SaleRecord headOf(const RecordInput &input)
     record.cautions = cautionsFor(input.instrument);
     record.history = input.history;
     record.concessions = input.concessions;
-    std::ranges::stable_sort(record.concessions, {}, [](const Concession &concession) {
-        return std::pair(concession.quantity, concession.note);
-    });
     record.signatures = input.signatures;
-    std::ranges::stable_sort(record.signatures, {}, &Signature::at);
     record.replaces = input.replaces;
     return record;
 }
@@ -184,6 +223,8 @@ outcome::Outcome<SaleRecord> assemble(const RecordInput &input)
     SaleRecord record = headOf(input);
     const std::size_t left = chooseAsLeft(passes);
     record.asLeft = partOf(*passes[left], input);
+    takeDecisions(record, input);
+    sortDecisions(record);
     if (const auto *found = chooseAsFound(std::span(passes).first(left))) {
         record.asFound = partOf(*found, input);
         record.change = analysis::compare(record.asFound->values, record.asLeft.values, &input.set);

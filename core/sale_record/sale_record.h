@@ -4,6 +4,7 @@
 // JSON.
 
 #include "analysis/analysis.h"
+#include "decisions/decisions.h"
 #include "dossier/dossier.h"
 #include "instrument/instrument.h"
 #include "outcome/outcome.h"
@@ -122,8 +123,11 @@ struct RecordInput {
     std::string issuedBy{};
     std::string programVersion{};
     HistoryPin history{};
-    std::vector<Concession> concessions{}; ///< those of the newest state; any order
-    std::vector<Signature> signatures{};   ///< any order
+    /// What was decided about the passes, as the logbook holds it; of asLeft the concessions that hold and, where it is
+    /// signed, every signature go into the record.
+    std::map<readings::PassId, decisions::PassDecisions> decided{};
+    std::vector<Concession> concessions{}; ///< beside those decided; any order
+    std::vector<Signature> signatures{};   ///< beside those decided; any order
     std::optional<Replaced> replaces{};
 };
 

@@ -32,4 +32,10 @@ void UndoWalk::feed(DeedId deed, std::optional<DeedId> undoes)
     m_undone.clear();
 }
 
+void UndoWalk::bar()
+{
+    m_done.clear();
+    m_undone.clear();
+}
+
 } // namespace hammerline::logbook::inside

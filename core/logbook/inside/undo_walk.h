@@ -12,6 +12,8 @@ namespace hammerline::logbook::inside {
 class UndoWalk {
 public:
     void feed(DeedId deed, std::optional<DeedId> undoes);
+    /// A deed that is not undone and before which nothing is: a signature.
+    void bar();
 
     /// A deed as first done, and the newest deed that did it (again) or took it back.
     struct Step {

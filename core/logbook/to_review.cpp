@@ -1,0 +1,58 @@
+#include "logbook/to_review.h"
+
+#include <algorithm>
+
+namespace hammerline::logbook {
+
+namespace {
+
+/// Newest first.
+std::vector<readings::Pass> readPasses(const Logbook &book, instrument::InstrumentId instrument)
+{
+    auto passes = book.passes(instrument);
+    std::erase_if(passes, [&](const readings::Pass &pass) { return book.readingCount(pass.id) == 0; });
+    std::ranges::reverse(passes);
+    return passes;
+}
+
+} // namespace
+
+std::optional<readings::Pass> newestReadPass(const Logbook &book, instrument::InstrumentId instrument)
+{
+    const auto passes = readPasses(book, instrument);
+    return passes.empty() ? std::nullopt : std::optional(passes.front());
+}
+
+review::JudgedPass judgedPass(const Logbook &book, const instrument::Instrument &instrument, const readings::Pass &pass,
+                              const tolerance::ToleranceSet &set)
+{
+    review::JudgedPass judged{.instrument = instrument.id,
+                              .pass = pass.id,
+                              .decided = book.decisions(pass.id),
+                              .readings = book.readings(pass.id),
+                              .person = pass.person,
+                              .began = pass.began};
+    judged.judgement =
+        tolerance::judge(readings::meansOf(judged.readings), set, instrument.compass, instrument.sections);
+    return judged;
+}
+
+std::vector<review::JudgedPass> passesToReview(const Logbook &book, const instrument::Instrument &instrument,
+                                               const tolerance::ToleranceSet &set)
+{
+    std::vector<review::JudgedPass> judged;
+    for (const readings::Pass &pass : readPasses(book, instrument.id)) {
+        if (judged.empty()) {
+            judged.push_back(judgedPass(book, instrument, pass, set));
+            continue;
+        }
+        if (book.decisions(pass.id).sentBack.empty())
+            continue;
+        auto older = review::leftBehind(judgedPass(book, instrument, pass, set), judged);
+        if (!older.judgement.verdicts.empty())
+            judged.push_back(std::move(older));
+    }
+    return judged;
+}
+
+} // namespace hammerline::logbook

@@ -1,0 +1,24 @@
+#pragma once
+// What the review needs of a logbook: passes judged, with what was decided about them.
+
+#include "logbook/logbook.h"
+#include "review/review.h"
+#include "tolerance/tolerance.h"
+
+#include <optional>
+#include <vector>
+
+namespace hammerline::logbook {
+
+/// The newest pass with at least one reading that is no spot check.
+[[nodiscard]] std::optional<readings::Pass> newestReadPass(const Logbook &book, instrument::InstrumentId instrument);
+
+[[nodiscard]] review::JudgedPass judgedPass(const Logbook &book, const instrument::Instrument &instrument,
+                                            const readings::Pass &pass, const tolerance::ToleranceSet &set);
+
+/// What the lead looks at of an instrument: its newest pass with readings; then, newer first, of each older one what
+/// was sent back and has not been read since. Empty: it has no readings.
+[[nodiscard]] std::vector<review::JudgedPass>
+passesToReview(const Logbook &book, const instrument::Instrument &instrument, const tolerance::ToleranceSet &set);
+
+} // namespace hammerline::logbook
