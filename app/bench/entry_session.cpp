@@ -133,6 +133,8 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed, bool confi
     const auto place = asked();
     if (!place)
         return outcome::Fault{.problem = "every note of this route is read; choose another quantity or go back"};
+    if (auto closed = m_book.refusal(m_pass.id); closed && !isBlank(typed))
+        return *std::move(closed);
     if (auto changed = changedMeanwhile(*place))
         return std::move(*changed);
     const readings::Reading *before = standing();

@@ -1,5 +1,6 @@
 // hammerline review: what is out across the workshop, worst first. An instrument that was delivered stands there no
-// longer; one without a tolerance set or without readings has nothing to be judged by.
+// longer; one without a tolerance set or without readings has nothing to be judged by. An item that was accepted is not
+// listed while its value is the one accepted; one that was sent back is, until it is mended.
 
 #include "command_line/inside/all_commands.h"
 #include "command_line/inside/logbook_input.h"
@@ -7,6 +8,7 @@
 #include "command_line/inside/verdict_words.h"
 
 #include "exchange/answers_json.h"
+#include "logbook/to_review.h"
 #include "review/review.h"
 
 #include <fmt/format.h>
@@ -16,20 +18,15 @@
 namespace hammerline::command_line {
 namespace {
 
-outcome::Outcome<std::optional<review::JudgedPass>> judgedNow(const logbook::Logbook &book,
-                                                              const instrument::Instrument &instrument)
+outcome::Outcome<std::vector<review::JudgedPass>> judgedNow(const logbook::Logbook &book,
+                                                            const instrument::Instrument &instrument)
 {
     const auto set = chosenSet(instrument);
     if (!set)
         return set.faults();
-    const auto pass = newestReadPass(book, instrument.id);
-    if (!set.value() || !pass)
-        return std::optional<review::JudgedPass>();
-    const auto values = readings::meansOf(book.readings(pass->id));
-    return std::optional(review::JudgedPass{
-        .instrument = instrument.id,
-        .pass = pass->id,
-        .judgement = tolerance::judge(values, *set.value(), instrument.compass, instrument.sections)});
+    if (!set.value())
+        return std::vector<review::JudgedPass>();
+    return logbook::passesToReview(book, instrument, *set.value());
 }
 
 std::string howFar(const review::Item &item)
@@ -78,8 +75,8 @@ public:
             if (!judged)
                 return judged.faults();
             names[instrument.id] = instrument.name;
-            if (judged.value())
-                passes.push_back(*std::move(judged).value());
+            for (review::JudgedPass &pass : judged.value())
+                passes.push_back(std::move(pass));
         }
         const auto items = review::queueOf(passes);
         return Answer{.text = m_json ? exchange::reviewJson(items) : reviewText(items, names)};

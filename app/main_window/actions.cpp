@@ -61,6 +61,11 @@ void addInstrumentMenu(Actions &made, QMenu *menu)
     menu->addSeparator();
     made.beginPass = add(menu, "&Begin a pass…", "beginPass", QKeySequence(Qt::CTRL | Qt::Key_B));
     made.changePass = add(menu, "Change the &pass…", "changePass");
+    menu->addSeparator();
+    made.acceptItem = add(menu, "&Accept the note as it is…", "acceptItem", QKeySequence(Qt::ALT | Qt::Key_A));
+    made.sendItemBack = add(menu, "Send the note bac&k…", "sendItemBack", QKeySequence(Qt::ALT | Qt::Key_K));
+    made.signPass = add(menu, "&Sign the pass…", "signPass");
+    made.reopenPass = add(menu, "&Open a signed pass again…", "reopenPass");
 }
 
 void addViewMenu(Actions &made, QMainWindow *window, QMenu *menu)

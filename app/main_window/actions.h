@@ -18,6 +18,7 @@ struct Actions {
     QAction *newLogbook, *openLogbook, *newWindow, *importReadings, *exportReadings, *makeRecord, *saveChart, *quit;
     QAction *undo, *redo, *person;
     QAction *takeIn, *changeInstrument, *chooseSet, *beginPass, *changePass;
+    QAction *signPass, *reopenPass, *acceptItem, *sendItemBack;
     std::array<QAction *, viewCount> views;
     QAction *unitOfPass, *unitMillimetre, *unitInch;
     QAction *themeSystem, *themeLight, *themeDark;

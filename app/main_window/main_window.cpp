@@ -168,6 +168,10 @@ void MainWindow::connectActions()
     on(m_actions.chooseSet, &MainWindow::chooseSet);
     on(m_actions.beginPass, &MainWindow::beginPass);
     on(m_actions.changePass, &MainWindow::changePass);
+    on(m_actions.acceptItem, &MainWindow::acceptItem);
+    on(m_actions.sendItemBack, &MainWindow::sendItemBack);
+    on(m_actions.signPass, &MainWindow::signPass);
+    on(m_actions.reopenPass, &MainWindow::reopenPass);
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
     connect(m_actions.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
     for (std::size_t i = 0; i < m_actions.views.size(); ++i)
@@ -233,7 +237,8 @@ void MainWindow::showState()
     for (QAction *action : {m_actions.changeInstrument, m_actions.chooseSet, m_actions.beginPass,
                             m_actions.importReadings, m_actions.makeRecord})
         action->setEnabled(instrument != nullptr);
-    for (QAction *action : {m_actions.changePass, m_actions.exportReadings, m_actions.saveChart})
+    for (QAction *action : {m_actions.changePass, m_actions.exportReadings, m_actions.saveChart, m_actions.acceptItem,
+                            m_actions.sendItemBack, m_actions.signPass, m_actions.reopenPass})
         action->setEnabled(pass != nullptr);
     QStringList title;
     if (instrument)

@@ -74,6 +74,14 @@ private:
     void setUnit(std::optional<units::Unit> unit);
     void setTextPercent(int percent);
 
+    // main_window_desk.cpp: what the lead decides
+    void acceptItem();
+    void sendItemBack();
+    void signPass();
+    void reopenPass();
+    [[nodiscard]] std::optional<decisions::Decision> askDecision(const QString &title, const QString &label);
+    void tellDecided(const outcome::Outcome<logbook::DeedId> &decided);
+
     // main_window_deeds.cpp: what the menus do
     void askNewLogbook();
     void askOpenLogbook();

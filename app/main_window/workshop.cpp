@@ -1,6 +1,7 @@
 #include "main_window/workshop.h"
 
 #include "exchange/tolerance_json.h"
+#include "logbook/to_review.h"
 #include "tolerance/doubt.h"
 
 #include <algorithm>
@@ -164,14 +165,10 @@ Workshop::Queue Workshop::queue() const
     std::vector<review::JudgedPass> judged;
     for (const instrument::Instrument &each : m_instruments) {
         const auto set = setOf(each);
-        const auto passes = passesOf(each.id);
-        const auto newest = std::find_if(passes.rbegin(), passes.rend(), [this](const readings::Pass &pass) {
-            return m_book->readingCount(pass.id) > 0;
-        });
-        if (!set || newest == passes.rend())
+        if (!set || each.state == instrument::State::Delivered)
             continue;
-        const auto values = readings::meansOf(m_book->readings(newest->id));
-        judged.push_back({each.id, newest->id, judgementOf(each, values, set)});
+        auto passes = logbook::passesToReview(*m_book, each, *set);
+        std::ranges::move(passes, std::back_inserter(judged));
     }
     return {review::queueOf(judged), !judged.empty()};
 }
@@ -180,7 +177,10 @@ Workshop::Queue Workshop::queueOfPass() const
 {
     if (!m_pass || !m_set || m_pass->values.empty())
         return {};
-    return {review::queueOf({{m_instrument, m_pass->pass.id, m_pass->judgement}}), true};
+    review::JudgedPass judged{.instrument = m_instrument, .pass = m_pass->pass.id, .judgement = m_pass->judgement};
+    judged.decided = m_book->decisions(m_pass->pass.id);
+    judged.readings = m_pass->readings;
+    return {review::queueOf({judged}), true};
 }
 
 PassInView Workshop::view(const readings::Pass &pass) const

@@ -34,6 +34,7 @@ outcome::Outcome<sale_record::RecordInput> recordInputOf(const logbook::Logbook 
         input.passes.emplace_back(pass, book.readings(pass.id));
         for (const logbook::FaultMark &mark : book.faultMarks(pass.id))
             input.felt[pass.id].push_back({mark.note, mark.fault});
+        input.decided[pass.id] = book.decisions(pass.id);
     }
     input.dossier = book.dossier(instrument.id);
     for (const dossier::Photograph &photograph : input.dossier.photographs)
