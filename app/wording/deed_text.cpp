@@ -60,6 +60,12 @@ const QHash<QString, const char *> &sentences()
         {"instrument-taken-over", QT_TRANSLATE_NOOP("wording", "taking over an instrument")},
         {"route-chosen", QT_TRANSLATE_NOOP("wording", "the way through the pass")},
         {"slip-confirmed", QT_TRANSLATE_NOOP("wording", "an unlikely value confirmed")},
+        {"items-accepted", QT_TRANSLATE_NOOP("wording", "accepting %1")},
+        {"items-sent-back", QT_TRANSLATE_NOOP("wording", "sending back %1")},
+        {"decision-taken-back", QT_TRANSLATE_NOOP("wording", "the decision about %1")},
+        {"pass-signed", QT_TRANSLATE_NOOP("wording", "signing the pass")},
+        {"pass-reopened", QT_TRANSLATE_NOOP("wording", "opening the pass again")},
+        {"spot-check-begun", QT_TRANSLATE_NOOP("wording", "beginning a spot check")},
         {"tolerance-remembered", QT_TRANSLATE_NOOP("wording", "what the pass is judged by")},
     };
     return all;
