@@ -40,8 +40,8 @@ protected:
         logbook.chooseActionSetup(1, {"{}", "in"}, ada);
         logbook.enter(1, reading(letOff(41), 30), ada, {}, "ten-times-off");
         fillDossier(logbook);
-        logbook.withdraw(1, letOff(40), ben, "");
         decide(logbook);
+        logbook.withdraw(1, letOff(40), ben, "");
     }
 
     /// What the lead's desk writes.
@@ -49,7 +49,7 @@ protected:
     {
         decisions::Decision missing;
         missing.quantity = catalogue::Quantity::LetOff;
-        missing.note = keyboard::Note(40);
+        missing.note = keyboard::Note(43);
         missing.kind = decisions::Kind::Missing;
         missing.words = "no hammer";
         EXPECT_TRUE(logbook.accept(1, {missing}, ada));
