@@ -42,6 +42,10 @@ void addLogbookMenu(Actions &made, QMenu *menu)
     made.saveChart = add(menu, "Save the &chart…", "saveChart");
     made.makeRecord = add(menu, "Make the &record…", "makeRecord", QKeySequence(Qt::CTRL | Qt::Key_R));
     menu->addSeparator();
+    made.handOver = add(menu, "&Hand the instrument over…", "handOver");
+    made.takeOver = add(menu, "&Take an instrument over…", "takeOver");
+    made.backUp = add(menu, "&Back the logbook up…", "backUp");
+    menu->addSeparator();
     made.quit = add(menu, "&Close the window", "closeWindow", QKeySequence::Quit);
 }
 
@@ -70,8 +74,8 @@ void addInstrumentMenu(Actions &made, QMenu *menu)
 
 void addViewMenu(Actions &made, QMainWindow *window, QMenu *menu)
 {
-    static constexpr std::array texts{"&Bench", "&Charts", "&Readings", "&Out of tolerance", "&Plan", "Re&view"};
-    static constexpr std::array names{"viewBench", "viewCharts", "viewReadings", "viewWorst", "viewPlan", "viewReview"};
+    static constexpr std::array texts{"&Bench", "&Charts", "&Readings", "&Out of tolerance", "&Plan", "Re&view", "&File"};
+    static constexpr std::array names{"viewBench", "viewCharts", "viewReadings", "viewWorst", "viewPlan", "viewReview", "viewFile"};
     for (std::size_t i = 0; i < made.views.size(); ++i)
         made.views[i] = add(menu, texts[i], names[i], QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + static_cast<int>(i))));
     menu->addSeparator();

@@ -12,10 +12,11 @@ class QMenu;
 
 namespace hammerline::main_window {
 
-inline constexpr int viewCount = 6;
+inline constexpr int viewCount = 7;
 
 struct Actions {
     QAction *newLogbook, *openLogbook, *newWindow, *importReadings, *exportReadings, *makeRecord, *saveChart, *quit;
+    QAction *handOver, *takeOver, *backUp;
     QAction *undo, *redo, *person;
     QAction *takeIn, *changeInstrument, *chooseSet, *beginPass, *changePass;
     QAction *signPass, *reopenPass, *acceptItem, *sendItemBack;

@@ -2,6 +2,7 @@
 
 #include "main_window/bench_menu.h"
 #include "main_window/bench_tools.h"
+#include "main_window/daily_backup.h"
 #include "main_window/start_page.h"
 #include "main_window/strip_area.h"
 #include "main_window/workshop_panel.h"
@@ -140,6 +141,7 @@ void MainWindow::connectParts()
             m_views->bench()->focusField();
     });
     m_views->plan()->setPrompts(&m_prompts);
+    m_views->file()->setPrompts(&m_prompts);
     m_views->plan()->setSettings(&m_settings.store());
     connect(m_views->plan(), &PlanView::setWanted, this, &MainWindow::judgeBy);
     connect(m_views->chart(), &ChartView::saveWanted, this, &MainWindow::saveChart);
@@ -160,6 +162,9 @@ void MainWindow::connectActions()
     on(m_actions.exportReadings, &MainWindow::exportReadings);
     on(m_actions.makeRecord, &MainWindow::makeRecord);
     on(m_actions.saveChart, &MainWindow::saveChart);
+    on(m_actions.handOver, &MainWindow::handOver);
+    on(m_actions.takeOver, &MainWindow::takeOver);
+    on(m_actions.backUp, &MainWindow::backUp);
     on(m_actions.undo, &MainWindow::undo);
     on(m_actions.redo, &MainWindow::redo);
     on(m_actions.person, &MainWindow::askPerson);
@@ -232,10 +237,10 @@ void MainWindow::showState()
     m_start->setRecent(m_settings.recent());
     const auto *instrument = m_workshop->instrument();
     const PassInView *pass = m_workshop->pass();
-    for (QAction *action : {m_actions.newWindow, m_actions.takeIn})
+    for (QAction *action : {m_actions.newWindow, m_actions.takeIn, m_actions.takeOver, m_actions.backUp})
         action->setEnabled(open);
     for (QAction *action : {m_actions.changeInstrument, m_actions.chooseSet, m_actions.beginPass,
-                            m_actions.importReadings, m_actions.makeRecord})
+                            m_actions.importReadings, m_actions.makeRecord, m_actions.handOver})
         action->setEnabled(instrument != nullptr);
     for (QAction *action : {m_actions.changePass, m_actions.exportReadings, m_actions.saveChart, m_actions.acceptItem,
                             m_actions.sendItemBack, m_actions.signPass, m_actions.reopenPass})
@@ -319,6 +324,8 @@ void MainWindow::poll()
     try {
         if (m_workshop->poll())
             m_views->bench()->refresh();
+        if (m_workshop->isOpen())
+            backUpDaily(m_workshop->book(), m_clock());
         if (sender() != &m_timer)
             m_views->trouble()->hide();
         m_timer.start();

@@ -100,6 +100,10 @@ private:
     void exportReadings();
     void saveChart();
     void makeRecord();
+    // main_window_handing.cpp: out of the logbook and into it, whole
+    void handOver();
+    void takeOver();
+    void backUp();
     void undo();
     void redo();
     void retrace(const std::optional<logbook::Deed> &deed, bool back);

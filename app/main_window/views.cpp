@@ -13,7 +13,7 @@ Views::Views(Workshop &workshop, QWidget *parent)
     : QWidget(parent), m_workshop(workshop), m_names(new QTabBar), m_stack(new QStackedWidget),
       m_trouble(new TroubleBar), m_bench(new bench::BenchView), m_chart(new ChartView(workshop)),
       m_readings(new ReadingsView(workshop)), m_worst(new review_desk::ReviewDesk(review_desk::Scope::OnePass)),
-      m_plan(new PlanView(workshop)), m_review(new review_desk::ReviewDesk(review_desk::Scope::Workshop))
+      m_plan(new PlanView(workshop)), m_review(new review_desk::ReviewDesk(review_desk::Scope::Workshop)), m_file(new FileView(workshop))
 {
     m_names->setObjectName("viewNames");
     m_names->setAccessibleName(tr("Views"));
@@ -27,6 +27,7 @@ Views::Views(Workshop &workshop, QWidget *parent)
     add(m_worst, tr("Out of tolerance"));
     add(m_plan, tr("Plan"));
     add(m_review, tr("Review"));
+    add(m_file, tr("File"));
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -83,6 +84,7 @@ void Views::setForm(const wording::NumberForm &form)
     m_chart->setForm(form);
     m_readings->setForm(form);
     m_plan->setForm(form);
+    m_file->setForm(form);
     fillLists();
 }
 

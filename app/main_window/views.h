@@ -3,6 +3,7 @@
 
 #include "bench/bench.h"
 #include "main_window/chart_view.h"
+#include "main_window/file_view.h"
 #include "main_window/plan_view.h"
 #include "main_window/readings_view.h"
 #include "main_window/trouble_bar.h"
@@ -16,7 +17,7 @@ class QTabBar;
 
 namespace hammerline::main_window {
 
-enum class View { Bench, Charts, Readings, Worst, Plan, Review };
+enum class View { Bench, Charts, Readings, Worst, Plan, Review, File };
 
 class Views : public QWidget {
     Q_OBJECT
@@ -30,6 +31,7 @@ public:
     [[nodiscard]] bench::BenchView *bench() const { return m_bench; }
     [[nodiscard]] ChartView *chart() const { return m_chart; }
     [[nodiscard]] PlanView *plan() const { return m_plan; }
+    [[nodiscard]] FileView *file() const { return m_file; }
     [[nodiscard]] TroubleBar *trouble() const { return m_trouble; }
 
 signals:
@@ -54,6 +56,7 @@ private:
     review_desk::ReviewDesk *m_worst;
     PlanView *m_plan;
     review_desk::ReviewDesk *m_review;
+    FileView *m_file;
 };
 
 } // namespace hammerline::main_window

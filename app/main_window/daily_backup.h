@@ -1,0 +1,22 @@
+#pragma once
+// A backup by itself on each day of use: a whole copy of the logbook in a folder beside it, `<name>-backups`, named by
+// the day. The newest few days are kept; a copy is made under another name and only then called a backup, so that the
+// last good one is never at risk, and older ones go only once a newer one is there.
+
+#include "logbook/logbook.h"
+#include "readings/readings.h"
+
+#include <string>
+
+namespace hammerline::main_window {
+
+inline constexpr int backupsKept = 7;
+
+/// The folder of a logbook's backups.
+[[nodiscard]] std::string backupFolder(const std::string &logbook);
+
+/// True where one was made; false where the day has one already, or the folder cannot be written (a logbook on a
+/// read-only disk still opens). Throws BrokenWorld where the disk fails on the way.
+bool backUpDaily(const logbook::Logbook &book, readings::Instant now);
+
+} // namespace hammerline::main_window
