@@ -56,6 +56,8 @@ void Workshop::close()
     m_pass.reset();
     m_before.reset();
     m_set.reset();
+    m_judged.clear();
+    m_judgedUpTo = 0;
     emit passChosen(); // whoever works on the logbook lets go of it before it is closed
     m_book.reset();
     emit instrumentsChanged();
@@ -160,17 +162,37 @@ void Workshop::select(const Selection &selection)
     emit selected();
 }
 
-Workshop::Queue Workshop::queue() const
+Workshop::Queue Workshop::queue()
 {
+    forgetTouched();
     std::vector<review::JudgedPass> judged;
     for (const instrument::Instrument &each : m_instruments) {
-        const auto set = setOf(each);
-        if (!set || each.state == instrument::State::Delivered)
+        if (each.state == instrument::State::Delivered)
             continue;
-        auto passes = logbook::passesToReview(*m_book, each, *set);
-        std::ranges::move(passes, std::back_inserter(judged));
+        auto known = m_judged.find(each.id);
+        if (known == m_judged.end())
+            known = m_judged.emplace(each.id, judgedNow(each)).first;
+        judged.insert(judged.end(), known->second.begin(), known->second.end());
     }
     return {review::queueOf(judged), !judged.empty()};
+}
+
+std::vector<review::JudgedPass> Workshop::judgedNow(const instrument::Instrument &of) const
+{
+    const auto set = setOf(of);
+    return set ? logbook::passesToReview(*m_book, of, *set) : std::vector<review::JudgedPass>{};
+}
+
+void Workshop::forgetTouched()
+{
+    constexpr int most = 1'000;
+    const auto deeds = m_book ? m_book->deeds(m_judgedUpTo, most) : std::vector<logbook::Deed>{};
+    if (m_judged.empty() || deeds.size() == most)
+        m_judged.clear();
+    for (const logbook::Deed &deed : deeds)
+        m_judged.erase(deed.instrument);
+    // What was done after the instruments were read counts as new again next time.
+    m_judgedUpTo = m_seen;
 }
 
 Workshop::Queue Workshop::queueOfPass() const

@@ -81,12 +81,13 @@ public:
     [[nodiscard]] const Selection &selection() const { return m_selection; }
     void select(const Selection &selection);
 
-    /// Every item of the workshop, worst first, and whether any pass could be judged.
+    /// Every item of what stands in the workshop (not of what was delivered), worst first, and whether any pass could be
+    /// judged. Only instruments that were touched since it was asked for last are judged anew.
     struct Queue {
         std::vector<review::Item> items{};
         bool judged = false;
     };
-    [[nodiscard]] Queue queue() const;
+    [[nodiscard]] Queue queue();
     [[nodiscard]] Queue queueOfPass() const;
 
     /// Where the plan on the sheet would put each pair of the chosen pass; empty: no plan was made.
@@ -108,6 +109,8 @@ private:
     /// The pass before is read again only where somebody may have touched it; one reading at the bench does not.
     enum class Before { Anew, AsItWas };
     void readPass(Before before = Before::Anew);
+    [[nodiscard]] std::vector<review::JudgedPass> judgedNow(const instrument::Instrument &of) const;
+    void forgetTouched();
 
     Clock m_clock;
     std::string m_person;
@@ -120,6 +123,8 @@ private:
     std::optional<tolerance::ToleranceSet> m_set;
     Selection m_selection;
     Planned m_planned;
+    std::map<instrument::InstrumentId, std::vector<review::JudgedPass>> m_judged;
+    logbook::DeedId m_judgedUpTo = 0;
 };
 
 /// The tolerance set in force for an instrument; absent where none is chosen or its text no longer reads.

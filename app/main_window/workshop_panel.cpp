@@ -12,6 +12,8 @@
 #include <QScopedValueRollback>
 #include <QTreeWidget>
 
+#include <algorithm>
+
 namespace hammerline::main_window {
 
 namespace {
@@ -43,10 +45,49 @@ QString describe(const instrument::Instrument &instrument)
     return parts.join(", ");
 }
 
+/// Says what it is only when it is asked: thousands of rows are made, a screenful is looked at.
+class InstrumentRow : public QTreeWidgetItem {
+public:
+    InstrumentRow(const Workshop &workshop, const instrument::Instrument &of)
+        : QTreeWidgetItem({QString::fromStdString(of.name)}), m_workshop(workshop), m_id(of.id)
+    {
+        setChildIndicatorPolicy(ShowIndicator);
+    }
+    [[nodiscard]] QVariant data(int column, int role) const override
+    {
+        if (role == instrumentRole)
+            return QVariant::fromValue<qlonglong>(m_id);
+        if (role == Qt::FontRole)
+            return boldFont();
+        return role == Qt::ToolTipRole ? description() : QTreeWidgetItem::data(column, role);
+    }
+
+private:
+    [[nodiscard]] static QFont boldFont()
+    {
+        QFont bold;
+        bold.setBold(true);
+        return bold;
+    }
+    [[nodiscard]] QVariant description() const
+    {
+        const auto &all = m_workshop.instruments();
+        const auto found = std::ranges::find(all, m_id, &instrument::Instrument::id);
+        return found == all.end() ? QVariant() : QVariant(describe(*found));
+    }
+
+    const Workshop &m_workshop;
+    instrument::InstrumentId m_id;
+};
+
 } // namespace
 
 WorkshopPanel::WorkshopPanel(Workshop &workshop, QWidget *parent)
-    : QWidget(parent), m_workshop(workshop), m_tree(new QTreeWidget), m_detail(new QLabel), m_set(new QPushButton),
+    : QWidget(parent),
+      m_workshop(workshop),
+      m_tree(new QTreeWidget),
+      m_detail(new QLabel),
+      m_set(new QPushButton),
       m_begin(new QPushButton(tr("Begin a pass")))
 {
     m_tree->setObjectName("workshopTree");
@@ -65,6 +106,7 @@ WorkshopPanel::WorkshopPanel(Workshop &workshop, QWidget *parent)
     connect(m_begin, &QPushButton::clicked, this, &WorkshopPanel::beginPassWanted);
     connect(m_set, &QPushButton::clicked, this, &WorkshopPanel::toleranceWanted);
     connect(m_tree, &QTreeWidget::currentItemChanged, this, &WorkshopPanel::choose);
+    connect(m_tree, &QTreeWidget::itemExpanded, this, &WorkshopPanel::addPasses);
     connect(&m_workshop, &Workshop::instrumentsChanged, this, &WorkshopPanel::fill);
     connect(&m_workshop, &Workshop::passChosen, this, &WorkshopPanel::markChosen);
     auto *column = new QVBoxLayout(this);
@@ -80,26 +122,25 @@ void WorkshopPanel::fill()
 {
     const QScopedValueRollback filling(m_filling, true);
     m_tree->clear();
-    for (const instrument::Instrument &each : m_workshop.instruments()) {
-        auto *row = new QTreeWidgetItem(m_tree, {QString::fromStdString(each.name)});
-        row->setData(0, instrumentRole, QVariant::fromValue<qlonglong>(each.id));
-        row->setToolTip(0, describe(each));
-        QFont bold = row->font(0);
-        bold.setBold(true);
-        row->setFont(0, bold);
-        addPasses(row, each);
-    }
+    QList<QTreeWidgetItem *> rows;
+    for (const instrument::Instrument &each : m_workshop.instruments())
+        rows << new InstrumentRow(m_workshop, each);
+    m_tree->addTopLevelItems(rows);
     markChosen();
 }
 
-void WorkshopPanel::addPasses(QTreeWidgetItem *row, const instrument::Instrument &instrument)
+void WorkshopPanel::addPasses(QTreeWidgetItem *row)
 {
-    for (const readings::Pass &pass : m_workshop.passesOf(instrument.id)) {
+    if (row->childCount() > 0 || row->parent() != nullptr)
+        return;
+    for (const readings::Pass &pass : m_workshop.passesOf(row->data(0, instrumentRole).toLongLong())) {
         const QString text = tr("%1, %2").arg(wording::nameOf(pass.purpose), dayOf(pass.began));
         auto *child = new QTreeWidgetItem(row, {text});
         child->setData(0, passRole, QVariant::fromValue<qlonglong>(pass.id));
         child->setToolTip(0, QString::fromStdString(pass.person));
     }
+    if (row->childCount() == 0)
+        row->setChildIndicatorPolicy(QTreeWidgetItem::DontShowIndicator);
 }
 
 void WorkshopPanel::markChosen()
@@ -107,11 +148,13 @@ void WorkshopPanel::markChosen()
     const QScopedValueRollback filling(m_filling, true);
     const auto *instrument = m_workshop.instrument();
     const auto *pass = m_workshop.pass();
-    for (int i = 0; i < m_tree->topLevelItemCount(); ++i) {
+    for (int i = 0; instrument && i < m_tree->topLevelItemCount(); ++i) {
         QTreeWidgetItem *row = m_tree->topLevelItem(i);
-        const bool here = instrument && row->data(0, instrumentRole).toLongLong() == instrument->id;
-        row->setExpanded(here || row->isExpanded());
-        if (here && !pass)
+        if (row->data(0, instrumentRole).toLongLong() != instrument->id)
+            continue;
+        addPasses(row);
+        row->setExpanded(true);
+        if (!pass)
             m_tree->setCurrentItem(row);
         for (int j = 0; j < row->childCount(); ++j)
             if (pass && row->child(j)->data(0, passRole).toLongLong() == pass->pass.id)

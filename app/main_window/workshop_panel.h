@@ -24,7 +24,8 @@ signals:
 
 private:
     void fill();
-    void addPasses(QTreeWidgetItem *row, const instrument::Instrument &instrument);
+    /// Passes stand under a row from when it is first opened: a workshop may keep thousands of instruments.
+    void addPasses(QTreeWidgetItem *row);
     void markChosen();
     void choose(QTreeWidgetItem *item);
     void tellDetail();

@@ -53,6 +53,27 @@ TEST_F(OneWorkshop, TheQueueTakesTheNewestPassWithReadings)
     EXPECT_EQ(queue.items.front().verdict.note, keyboard::Note(40));
 }
 
+TEST_F(OneWorkshop, TheQueueFollowsEveryDeedOfWhoeverDidIt)
+{
+    enter(shop.pass, 40, 9);
+    workshop.poll();
+    EXPECT_EQ(workshop.queue().items.front().verdict.note, keyboard::Note(40));
+    enter(shop.pass, 40, 3.2);
+    enter(shop.pass, 41, 9);
+    EXPECT_EQ(workshop.queue().items.front().verdict.note, keyboard::Note(41)) << "before the window has heard of it";
+    workshop.poll();
+    EXPECT_EQ(workshop.queue().items.front().verdict.note, keyboard::Note(41));
+}
+
+TEST_F(OneWorkshop, WhatWasDeliveredWaitsForNobody)
+{
+    enter(shop.pass, 40, 9);
+    shop.grand.state = instrument::State::Delivered;
+    EXPECT_TRUE(shop.book.changeInstrument(shop.grand, shop.stamp(), "fetched").ok());
+    workshop.poll();
+    EXPECT_TRUE(workshop.queue().items.empty());
+}
+
 TEST_F(OneWorkshop, NothingIsJudgedBeforeAnythingIsRead)
 {
     EXPECT_FALSE(workshop.queue().judged);
