@@ -69,6 +69,8 @@ private:
     void goToPair(readings::PassId pass, const Selection &selection);
     void goToItem(const review::Item &item);
     void poll();
+
+    // main_window_settings.cpp: what it remembers for the person
     void fillRecent();
     void setTheme(ThemeChoice choice);
     void setUnit(std::optional<units::Unit> unit);
