@@ -97,7 +97,7 @@ std::vector<Row> rowsOf(Database &database, Subject subject, DeedId deed)
 std::optional<Deed> freshestOf(Database &database, Subject subject)
 {
     auto newest = inside::findDeed(database, inside::newestDeedId(database));
-    if (!newest || newest->deed.undoes)
+    if (!newest || newest->deed.undoes || standsForGood(newest->deed.name))
         return std::nullopt;
     const Subject of = subjectOf(newest->deed);
     if (of.scope != subject.scope || of.id != subject.id || rowsOf(database, subject, newest->deed.id).empty())

@@ -49,8 +49,10 @@ std::vector<review::JudgedPass> passesToReview(const Logbook &book, const instru
         if (book.decisions(pass.id).sentBack.empty())
             continue;
         auto older = review::leftBehind(judgedPass(book, instrument, pass, set), judged);
-        if (!older.judgement.verdicts.empty())
-            judged.push_back(std::move(older));
+        if (older.judgement.verdicts.empty())
+            continue;
+        review::leaveMissingTo(older, judged);
+        judged.push_back(std::move(older));
     }
     return judged;
 }

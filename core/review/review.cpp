@@ -59,10 +59,10 @@ const decisions::Concession *concessionOf(const JudgedPass &pass, const Verdict 
     return found != nullptr && found->holds(verdict.value, kind) ? found : nullptr;
 }
 
-bool isJudgedIn(const JudgedPass &pass, const Verdict &verdict)
+bool isReadIn(const JudgedPass &pass, const Verdict &verdict)
 {
     const Verdict *now = pass.judgement.find(verdict.quantity, verdict.note);
-    return now != nullptr && now->status != tolerance::Status::Unjudged;
+    return now != nullptr && now->value && now->status != tolerance::Status::Unjudged;
 }
 
 } // namespace
@@ -112,9 +112,17 @@ JudgedPass leftBehind(JudgedPass older, const std::vector<JudgedPass> &newer)
 {
     std::erase_if(older.judgement.verdicts, [&](const Verdict &verdict) {
         const bool wasSentBack = findDecision(older.decided.sentBack, verdict.quantity, verdict.note) != nullptr;
-        return !wasSentBack || std::ranges::any_of(newer, [&](const auto &pass) { return isJudgedIn(pass, verdict); });
+        return !wasSentBack || std::ranges::any_of(newer, [&](const auto &pass) { return isReadIn(pass, verdict); });
     });
     return older;
+}
+
+void leaveMissingTo(const JudgedPass &older, std::vector<JudgedPass> &newer)
+{
+    for (JudgedPass &pass : newer)
+        std::erase_if(pass.judgement.verdicts, [&](const Verdict &verdict) {
+            return !verdict.value && older.judgement.find(verdict.quantity, verdict.note) != nullptr;
+        });
 }
 
 } // namespace hammerline::review

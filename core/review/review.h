@@ -69,5 +69,7 @@ struct Settled {
 /// What the items leave out: all of `older` that was sent back and that nobody has read or judged in `newer` passes.
 /// An item sent back does not vanish because a newer pass was begun elsewhere on the keyboard.
 [[nodiscard]] JudgedPass leftBehind(JudgedPass older, const std::vector<JudgedPass> &newer);
+/// Takes out of `newer` what is merely not read there and stands in `older`: one item a pair, the one that says more.
+void leaveMissingTo(const JudgedPass &older, std::vector<JudgedPass> &newer);
 
 } // namespace hammerline::review

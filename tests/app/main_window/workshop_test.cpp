@@ -67,10 +67,15 @@ TEST_F(OneWorkshop, TheQueueFollowsEveryDeedOfWhoeverDidIt)
 
 TEST_F(OneWorkshop, WhatWasDeliveredWaitsForNobody)
 {
-    enter(shop.pass, 40, 9);
-    shop.grand.state = instrument::State::Delivered;
-    EXPECT_TRUE(shop.book.changeInstrument(shop.grand, shop.stamp(), "fetched").ok());
+    auto another = shop.grand;
+    another.uid.clear();
+    another.name = "Fetched by its owner";
+    another.state = instrument::State::Delivered;
+    const auto gone = shop.book.addInstrument(another, shop.stamp());
+    ASSERT_TRUE(gone.ok());
+    enter(shop.book.beginPass({.instrument = gone.value().id, .began = shop.stamp().at}, shop.stamp()), 40, 9);
     workshop.poll();
+    EXPECT_EQ(workshop.instruments().size(), 2u);
     EXPECT_TRUE(workshop.queue().items.empty());
 }
 

@@ -118,9 +118,9 @@ TEST_F(VerifyHistoryTest, AnUntouchedLogbookIsWhole)
 {
     const HistoryCheck check = verifyHistory(file());
     EXPECT_TRUE(check.whole()) << check.alterations[0].text();
-    EXPECT_EQ(check.deeds, 21);
-    EXPECT_EQ(check.rows, 26);
-    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(21));
+    EXPECT_EQ(check.deeds, 27);
+    EXPECT_EQ(check.rows, 35);
+    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(27));
 }
 
 TEST_F(VerifyHistoryTest, EveryColumnOfEveryRowOfEveryTableAlteredIsFound)
@@ -173,8 +173,8 @@ TEST_F(VerifyHistoryTest, ARowAddedToAnyTableIsFound)
 
 TEST_F(VerifyHistoryTest, TheEndCutOffIsFound)
 {
-    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 21; DELETE FROM history WHERE deed = 21"),
-                HasSubstr("deed 21, history: the end was removed"));
+    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 27; DELETE FROM history WHERE deed = 27"),
+                HasSubstr("deed 27, history: the end was removed"));
 }
 
 TEST_F(VerifyHistoryTest, AnAlteredReadingIsNamed)
