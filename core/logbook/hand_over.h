@@ -8,8 +8,9 @@
 //
 // Taking over adds the deeds that are not here yet, with who did them and when, behind one deed "instrument-taken-over"
 // that says who brought them in; a document whose deeds are all here adds nothing. Two logbooks that went on with one
-// instrument apart from each other are brought together as long as they did not write to the same place: each such
-// place is a conflict, and where there is one, nothing is written; the choice is the user's.
+// instrument apart from each other are brought together as long as they did not write to the same place, and neither
+// signed a pass, or opened it again, that the other went on with: each of these is a conflict, and where there is one,
+// nothing is written; the choice is the user's.
 
 #include "instrument/instrument.h"
 #include "logbook/logbook.h"

@@ -8,6 +8,7 @@
 #include "logbook/inside/transaction.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace hammerline::logbook {
 
@@ -107,6 +108,11 @@ PlaceOfRow placeOf(const Row &row)
     return {row.table, {row.cells.begin(), end}};
 }
 
+bool changesStanding(const HandedDeed &deed)
+{
+    return std::ranges::any_of(deed.rows, [](const Row &row) { return row.table == &inside::passStandingTable(); });
+}
+
 /// Places that both wrote and that do not stand in a deed of both.
 std::vector<Conflict> conflictsOf(const Handed &here, const std::vector<const HandedDeed *> &missing)
 {
@@ -125,22 +131,61 @@ std::vector<Conflict> conflictsOf(const Handed &here, const std::vector<const Ha
     return conflicts;
 }
 
-/// Those of the document whose content no deed here has. Deeds of both get the number of the one here.
-std::vector<const HandedDeed *> missingDeeds(const Handed &document, const Handed &here, Names &names)
+/// What each side did that the other does not know.
+struct Apart {
+    std::vector<const HandedDeed *> here{};
+    std::vector<const HandedDeed *> there{}; ///< in the document
+};
+
+/// By content. Deeds of both get the number of the one here.
+Apart apartOf(const Handed &document, const Handed &here, Names &names)
 {
-    std::map<std::string, DeedId> known;
+    std::map<std::string, std::size_t> known;
     const auto digestsHere = inside::contentDigests(here);
     for (std::size_t index = 0; index < digestsHere.size(); ++index)
-        known[digestsHere[index]] = names.deedOfNumber.at(here.deeds[index].deed.id);
-    names.deedOfNumber.clear();
-    std::vector<const HandedDeed *> missing;
+        known[digestsHere[index]] = index;
+    const auto numbersHere = std::exchange(names.deedOfNumber, {});
+    Apart apart;
+    std::vector<bool> shared(here.deeds.size());
     const auto digests = inside::contentDigests(document);
     for (std::size_t index = 0; index < digests.size(); ++index)
-        if (const auto found = known.find(digests[index]); found != known.end())
-            names.deedOfNumber[document.deeds[index].deed.id] = found->second;
-        else
-            missing.push_back(&document.deeds[index]);
-    return missing;
+        if (const auto found = known.find(digests[index]); found != known.end()) {
+            names.deedOfNumber[document.deeds[index].deed.id] = numbersHere.at(here.deeds[found->second].deed.id);
+            shared[found->second] = true;
+        } else {
+            apart.there.push_back(&document.deeds[index]);
+        }
+    for (std::size_t index = 0; index < shared.size(); ++index)
+        if (!shared[index])
+            apart.here.push_back(&here.deeds[index]);
+    return apart;
+}
+
+/// The first deed about each pass; one that signs it or opens it again comes before all others.
+std::map<std::string, const HandedDeed *> tellingDeeds(const std::vector<const HandedDeed *> &deeds)
+{
+    std::map<std::string, const HandedDeed *> telling;
+    for (const HandedDeed *deed : deeds) {
+        if (deed->pass.empty())
+            continue;
+        const auto [place, isFirst] = telling.emplace(deed->pass, deed);
+        if (!isFirst && changesStanding(*deed) && !changesStanding(*place->second))
+            place->second = deed;
+    }
+    return telling;
+}
+
+/// Passes that one side signed, or opened again, while the other went on with them: who signed did not know.
+void addSignedApart(const Apart &apart, std::vector<Conflict> &conflicts)
+{
+    const auto here = tellingDeeds(apart.here);
+    for (const auto &[pass, there] : tellingDeeds(apart.there)) {
+        const auto ours = here.find(pass);
+        if (ours == here.end() || (!changesStanding(*ours->second) && !changesStanding(*there)))
+            continue;
+        const HandedDeed &signedIn = changesStanding(*there) ? *there : *ours->second;
+        conflicts.push_back({"a pass and its signature, " + signedIn.deed.subject, ours->second->deed, there->deed});
+    }
 }
 
 outcome::Fault passElsewhere(const std::string &file, const std::string &uid)
@@ -244,9 +289,11 @@ outcome::Outcome<TakenOver> Logbook::takeOver(const std::string &text, const std
     Gathered here;
     if (known != 0)
         here = gather(m_inside->database, known, document.value().instrument);
-    const auto missing = missingDeeds(document.value(), here.handed, here.names);
+    const Apart apart = apartOf(document.value(), here.handed, here.names);
+    const auto &missing = apart.there;
     TakenOver taken{.instrument = known, .isNew = known == 0, .added = missing.size()};
     taken.conflicts = conflictsOf(here.handed, missing);
+    addSignedApart(apart, taken.conflicts);
     if (missing.empty() || !taken.conflicts.empty())
         return taken;
     if (known == 0)

@@ -58,7 +58,7 @@ decisions::Decision decisionOf(const Row &row, const std::string &path)
 {
     decisions::Decision decision;
     decision.quantity = quantityOf(std::get<std::int64_t>(row.cells[1]), path);
-    decision.note = keyboard::Note(static_cast<int>(std::get<std::int64_t>(row.cells[2])));
+    decision.note = noteOf(std::get<std::int64_t>(row.cells[2]), path);
     decision.words = textAt(row, 0);
     if (const auto *count = std::get_if<std::int64_t>(&row.value(1)))
         decision.value = units::Amount(catalogue::infoOf(decision.quantity).dimension, *count);
@@ -76,8 +76,12 @@ std::vector<Cell> valuesOf(const decisions::StandingChange &change)
 
 decisions::StandingChange changeOf(const Row &row, const std::string &path)
 {
+    constexpr std::int64_t mostRevisions = 1'000'000;
+    const std::int64_t revision = numberAt(row, 1, path);
+    if (revision < 1 || revision > mostRevisions)
+        throwDamaged(path, describe(row) + ": a revision is counted from 1");
     return {.change = known(decisions::findChange(textAt(row, 0)), row, path),
-            .revision = static_cast<int>(numberAt(row, 1, path)),
+            .revision = static_cast<int>(revision),
             .person = textAt(row, 2),
             .at = instantAt(row, 3, path),
             .words = textAt(row, 4)};
@@ -90,7 +94,7 @@ std::vector<Cell> valuesOf(const decisions::SpotCheck &check)
         notes += (notes.empty() ? "" : " ") + std::to_string(note.number());
     std::string quantities;
     for (const catalogue::Quantity quantity : check.quantities)
-        quantities += (quantities.empty() ? "" : " ") + std::to_string(storedQuantity(quantity));
+        quantities += (quantities.empty() ? "" : " ") + std::string(catalogue::idOf(quantity));
     return {check.checked, std::int64_t{check.seed}, std::ssize(check.notes), notes, quantities};
 }
 
@@ -100,11 +104,13 @@ decisions::SpotCheck spotCheckOf(const Row &row, const std::string &path)
     check.checked = numberAt(row, 0, path);
     check.seed = static_cast<std::uint32_t>(numberAt(row, 1, path));
     std::istringstream notes(textAt(row, 3));
-    for (int number = 0; notes >> number;)
-        check.notes.emplace_back(number);
+    for (std::int64_t number = 0; notes >> number;)
+        check.notes.push_back(noteOf(number, path));
     std::istringstream quantities(textAt(row, 4));
-    for (std::int64_t stored = 0; quantities >> stored;)
-        check.quantities.push_back(quantityOf(stored, path));
+    for (std::string id; quantities >> id;)
+        check.quantities.push_back(known(catalogue::findQuantity(id), row, path));
+    if (!notes.eof() || std::ssize(check.notes) != numberAt(row, 2, path))
+        throwDamaged(path, describe(row) + ": the sample is not as large as it says");
     return check;
 }
 

@@ -1,5 +1,6 @@
 #include "logbook/inside/row_check.h"
 
+#include "logbook/inside/decision_rows.h"
 #include "logbook/inside/dossier_rows.h"
 #include "logbook/inside/handed.h"
 #include "logbook/inside/record_rows.h"
@@ -34,6 +35,16 @@ bool numbersFit(const Row &row)
     return true;
 }
 
+void readDecisionAgain(const Row &row, const std::string &nowhere)
+{
+    if (row.table == &passStandingTable())
+        static_cast<void>(changeOf(row, nowhere));
+    if (row.table == &concessionTable() || row.table == &sentBackTable())
+        static_cast<void>(decisionOf(row, nowhere));
+    if (row.table == &spotCheckTable())
+        static_cast<void>(spotCheckOf(row, nowhere));
+}
+
 /// Throws BrokenWorld as reading the row would; what the instrument's own rules find.
 std::string readAgain(const Row &row)
 {
@@ -50,6 +61,7 @@ std::string readAgain(const Row &row)
         static_cast<void>(photographOf(row, nowhere));
     if (row.table == &conditionTable())
         static_cast<void>(conditionOf(row, nowhere));
+    readDecisionAgain(row, nowhere);
     return {};
 }
 
