@@ -65,7 +65,7 @@ void WorkPage::show(const dossier::Dossier &dossier)
     m_table->setVisible(any);
     m_change->setEnabled(any);
     m_strike->setEnabled(any);
-    m_story->setText(any ? tr("%1 of work noted; %n departures from the original build, which a buyer is told.",
+    m_story->setText(any ? tr("%1 of work noted; departures from the original build, which a buyer is told: %n.",
                               nullptr, static_cast<int>(dossier.departures().size()))
                                .arg(wording::timeText(dossier.timeWorked()))
                          : tr("No work yet. Write down what is renewed, repinned, cleaned or recovered, and what was "

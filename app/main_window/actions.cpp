@@ -61,6 +61,7 @@ void addInstrumentMenu(Actions &made, QMenu *menu)
 {
     made.takeIn = add(menu, "&Take in an instrument…", "takeIn", QKeySequence(Qt::CTRL | Qt::Key_I));
     made.changeInstrument = add(menu, "&Change the instrument…", "changeInstrument");
+    made.changeState = add(menu, "Where it s&tands…", "changeState");
     made.chooseSet = add(menu, "What it is &judged by…", "chooseSet", QKeySequence(Qt::CTRL | Qt::Key_J));
     menu->addSeparator();
     made.beginPass = add(menu, "&Begin a pass…", "beginPass", QKeySequence(Qt::CTRL | Qt::Key_B));
@@ -75,7 +76,8 @@ void addInstrumentMenu(Actions &made, QMenu *menu)
 void addViewMenu(Actions &made, QMainWindow *window, QMenu *menu)
 {
     static constexpr std::array texts{"&Bench", "&Charts", "&Readings", "&Out of tolerance", "&Plan", "Re&view", "&File"};
-    static constexpr std::array names{"viewBench", "viewCharts", "viewReadings", "viewWorst", "viewPlan", "viewReview", "viewFile"};
+    static constexpr std::array names{"viewBench", "viewCharts", "viewReadings", "viewWorst",
+                                      "viewPlan",  "viewReview", "viewFile"};
     for (std::size_t i = 0; i < made.views.size(); ++i)
         made.views[i] = add(menu, texts[i], names[i], QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + static_cast<int>(i))));
     menu->addSeparator();

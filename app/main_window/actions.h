@@ -19,7 +19,7 @@ struct Actions {
     QAction *handOver, *takeOver, *backUp;
     QAction *undo, *redo, *person;
     QAction *takeIn, *changeInstrument, *chooseSet, *beginPass, *changePass;
-    QAction *signPass, *reopenPass, *acceptItem, *sendItemBack;
+    QAction *changeState, *signPass, *reopenPass, *acceptItem, *sendItemBack;
     std::array<QAction *, viewCount> views;
     QAction *unitOfPass, *unitMillimetre, *unitInch;
     QAction *themeSystem, *themeLight, *themeDark;

@@ -135,6 +135,8 @@ void MainWindow::connectParts()
             [this](keyboard::Note note) { goTo(m_workshop->selection().quantity, note); });
     connect(m_views, &Views::pairChosen, this, &MainWindow::goTo);
     connect(m_views, &Views::itemChosen, this, &MainWindow::goToItem);
+    connect(m_views, &Views::acceptWanted, this, &MainWindow::acceptItems);
+    connect(m_views, &Views::sendBackWanted, this, &MainWindow::sendItemsBack);
     connect(m_views, &Views::shown, this, [this](View view) {
         if (view == View::Bench)
             m_views->bench()->focusField();
@@ -174,6 +176,7 @@ void MainWindow::connectActions()
     on(m_actions.changePass, &MainWindow::changePass);
     on(m_actions.acceptItem, &MainWindow::acceptItem);
     on(m_actions.sendItemBack, &MainWindow::sendItemBack);
+    on(m_actions.changeState, &MainWindow::changeState);
     on(m_actions.signPass, &MainWindow::signPass);
     on(m_actions.reopenPass, &MainWindow::reopenPass);
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
@@ -238,7 +241,7 @@ void MainWindow::showState()
     const PassInView *pass = m_workshop->pass();
     for (QAction *action : {m_actions.newWindow, m_actions.takeIn, m_actions.takeOver, m_actions.backUp})
         action->setEnabled(open);
-    for (QAction *action : {m_actions.changeInstrument, m_actions.chooseSet, m_actions.beginPass,
+    for (QAction *action : {m_actions.changeInstrument, m_actions.changeState, m_actions.chooseSet, m_actions.beginPass,
                             m_actions.importReadings, m_actions.makeRecord, m_actions.handOver})
         action->setEnabled(instrument != nullptr);
     for (QAction *action : {m_actions.changePass, m_actions.exportReadings, m_actions.saveChart, m_actions.acceptItem,

@@ -79,10 +79,18 @@ private:
     // main_window_desk.cpp: what the lead decides
     void acceptItem();
     void sendItemBack();
+    void acceptItems(const std::vector<review::Item> &items);
+    void sendItemsBack(const std::vector<review::Item> &items);
+    void changeState();
     void signPass();
     void reopenPass();
-    [[nodiscard]] std::optional<decisions::Decision> askDecision(const QString &title, const QString &label);
-    void tellDecided(const outcome::Outcome<logbook::DeedId> &decided);
+    /// The pair that all views speak of, as an item; told where it is none.
+    [[nodiscard]] std::vector<review::Item> chosenItem(const QString &title);
+    /// Asks for the words and decides about all of them, one deed a pass.
+    using Deciding = outcome::Outcome<logbook::DeedId> (logbook::Logbook::*)(readings::PassId,
+                                                                             const std::vector<decisions::Decision> &,
+                                                                             const logbook::Stamp &);
+    void decide(const std::vector<review::Item> &items, const QString &title, const QString &label, Deciding how);
 
     // main_window_deeds.cpp: what the menus do
     void askNewLogbook();

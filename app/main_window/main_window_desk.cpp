@@ -3,62 +3,126 @@
 #include "main_window/main_window.h"
 #include "wording/wording.h"
 
+#include <map>
+
 namespace hammerline::main_window {
 
-std::optional<decisions::Decision> MainWindow::askDecision(const QString &title, const QString &label)
+namespace {
+
+decisions::Decision decisionOf(const review::Item &item)
+{
+    decisions::Decision decision;
+    decision.quantity = item.verdict.quantity;
+    decision.note = item.verdict.note;
+    decision.kind = item.kind;
+    decision.value = item.verdict.value;
+    return decision;
+}
+
+QString nameOf(const std::vector<review::Item> &items)
+{
+    const tolerance::Verdict &first = items.front().verdict;
+    const QString name =
+        QObject::tr("%1, %2").arg(wording::nameOf(first.quantity), wording::nameOf(first.note));
+    return items.size() == 1 ? name : QObject::tr("%1 and %2 more").arg(name).arg(items.size() - 1);
+}
+
+} // namespace
+
+std::vector<review::Item> MainWindow::chosenItem(const QString &title)
 {
     const Selection &chosen = m_workshop->selection();
     const tolerance::Verdict *verdict = m_workshop->pass()->judgement.find(chosen.quantity, chosen.note);
     const auto kind = verdict == nullptr ? std::nullopt : decisions::kindOf(*verdict);
+    if (kind)
+        return {{.pass = m_workshop->pass()->pass.id, .verdict = *verdict, .kind = *kind}};
     const QString which = tr("%1, %2").arg(wording::nameOf(chosen.quantity), wording::nameOf(chosen.note));
-    if (!kind) {
-        m_prompts.tell(this, {title, tr("There is nothing to decide about %1.").arg(which),
-                              tr("Choose a note that is out, close to the limit, uneven or not read."),
-                              prompts::Weight::Question});
-        return std::nullopt;
-    }
-    const auto words = m_prompts.askText(this, {title, which + '\n' + label, {}});
-    if (!words)
-        return std::nullopt;
-    decisions::Decision decision;
-    decision.quantity = chosen.quantity;
-    decision.note = chosen.note;
-    decision.kind = *kind;
-    decision.value = verdict->value;
-    decision.words = words->trimmed().toStdString();
-    return decision;
+    m_prompts.tell(this, {title, tr("There is nothing to decide about %1.").arg(which),
+                          tr("Choose a note that is out, close to the limit, uneven or not read."),
+                          prompts::Weight::Question});
+    return {};
 }
 
-void MainWindow::tellDecided(const outcome::Outcome<logbook::DeedId> &decided)
+void MainWindow::decide(const std::vector<review::Item> &items, const QString &title, const QString &label,
+                        Deciding how)
 {
-    if (!decided)
-        tellFaults(tr("Nothing was decided"), decided.faults());
+    logbook::Logbook &book = m_workshop->book();
+    std::map<readings::PassId, std::vector<decisions::Decision>> made;
+    for (const review::Item &item : items) {
+        if (const auto refused = book.refusal(item.pass))
+            return tellFaults(tr("The pass is signed"), {*refused});
+        made[item.pass].push_back(decisionOf(item));
+    }
+    if (items.empty())
+        return;
+    const auto words = m_prompts.askText(this, {title, nameOf(items) + '\n' + label, {}});
+    if (!words)
+        return;
+    std::vector<outcome::Fault> faults;
+    for (auto &[pass, decided] : made) {
+        for (decisions::Decision &each : decided)
+            each.words = words->trimmed().toStdString();
+        if (const auto done = (book.*how)(pass, decided, m_workshop->stamp()); !done)
+            faults.insert(faults.end(), done.faults().begin(), done.faults().end());
+    }
+    if (!faults.empty())
+        tellFaults(tr("Not all of it was decided"), faults);
     m_workshop->instrumentsTouched();
 }
 
 void MainWindow::acceptItem()
 {
-    logbook::Logbook &book = m_workshop->book();
-    const readings::PassId pass = m_workshop->pass()->pass.id;
-    if (const auto refused = book.refusal(pass))
-        return tellFaults(tr("The pass is signed"), {*refused});
-    if (const auto decision = askDecision(tr("Accept as it is"), tr("Why? The record will print the reason.")))
-        tellDecided(book.accept(pass, {*decision}, m_workshop->stamp()));
+    acceptItems(chosenItem(tr("Accept as it is")));
 }
 
 void MainWindow::sendItemBack()
 {
-    logbook::Logbook &book = m_workshop->book();
-    const readings::PassId pass = m_workshop->pass()->pass.id;
-    if (const auto refused = book.refusal(pass))
-        return tellFaults(tr("The pass is signed"), {*refused});
-    if (const auto decision = askDecision(tr("Send back"), tr("What is to be done?")))
-        tellDecided(book.sendBack(pass, {*decision}, m_workshop->stamp()));
+    sendItemsBack(chosenItem(tr("Send back")));
+}
+
+void MainWindow::acceptItems(const std::vector<review::Item> &items)
+{
+    decide(items, tr("Accept as it is"), tr("Why? The record will print the reason."), &logbook::Logbook::accept);
+}
+
+void MainWindow::sendItemsBack(const std::vector<review::Item> &items)
+{
+    decide(items, tr("Send back"), tr("What is to be done?"), &logbook::Logbook::sendBack);
+}
+
+void MainWindow::changeState()
+{
+    using instrument::State;
+    instrument::Instrument changed = *m_workshop->instrument();
+    std::vector<State> states;
+    QStringList choices;
+    for (const State state :
+         {State::TakenIn, State::InWork, State::InReview, State::SignedOff, State::Delivered})
+        if (state != changed.state) {
+            states.push_back(state);
+            choices << wording::nameOf(state);
+        }
+    choices << tr("Leave it");
+    const int chosen = m_prompts.ask(this, {.title = tr("Where the instrument stands"),
+                                            .text = tr("It is: %1.").arg(wording::nameOf(changed.state)),
+                                            .detail = tr("What is delivered leaves the lead's queue. Only what is "
+                                                         "signed can be signed off or delivered."),
+                                            .choices = choices,
+                                            .preferred = static_cast<int>(states.size())});
+    if (chosen < 0 || chosen >= static_cast<int>(states.size()))
+        return;
+    changed.state = states[static_cast<std::size_t>(chosen)];
+    const auto done = m_workshop->book().changeInstrument(changed, m_workshop->stamp(), {});
+    if (!done)
+        return tellFaults(tr("It stays where it was"), done.faults());
+    m_workshop->instrumentsTouched();
 }
 
 void MainWindow::signPass()
 {
     const auto *instrument = m_workshop->instrument();
+    if (m_workshop->stamp().person.empty())
+        askPerson();
     if (!m_workshop->set())
         return tellFaults(tr("The pass was not signed"),
                           {outcome::Fault{.problem = "choose first what the instrument is judged by"}});

@@ -60,8 +60,11 @@ void Views::connectViews()
     connect(m_plan, &PlanView::noteChosen, this, &Views::pairChosen);
     connect(m_chart, &ChartView::noteChosen, this,
             [this](keyboard::Note note) { emit pairChosen(m_workshop.selection().quantity, note); });
-    for (review_desk::ReviewDesk *desk : {m_worst, m_review})
+    for (review_desk::ReviewDesk *desk : {m_worst, m_review}) {
         connect(desk, &review_desk::ReviewDesk::chosen, this, &Views::itemChosen);
+        connect(desk, &review_desk::ReviewDesk::acceptWanted, this, &Views::acceptWanted);
+        connect(desk, &review_desk::ReviewDesk::sendBackWanted, this, &Views::sendBackWanted);
+    }
     connect(&m_workshop, &Workshop::passChosen, this, &Views::fillLists);
     connect(&m_workshop, &Workshop::readingsChanged, this, &Views::fillLists);
     connect(&m_workshop, &Workshop::instrumentsChanged, this, &Views::fillLists);
@@ -92,12 +95,12 @@ void Views::fillLists()
 {
     if (current() != View::Worst && current() != View::Review)
         return;
-    review_desk::InstrumentNames names;
-    for (const instrument::Instrument &each : m_workshop.instruments())
-        names[each.id] = QString::fromStdString(each.name);
     Workshop::Queue queue = current() == View::Worst ? m_workshop.queueOfPass() : m_workshop.queue();
-    review_desk::ReviewDesk *desk = current() == View::Worst ? m_worst : m_review;
-    desk->show(std::move(queue.items), std::move(names), m_form, queue.judged);
+    review_desk::Desk desk{std::move(queue.items), std::move(queue.conceded), std::move(queue.mended), {}, {}};
+    for (const instrument::Instrument &each : m_workshop.instruments())
+        desk.names[each.id] = QString::fromStdString(each.name);
+    desk.now = m_workshop.isOpen() ? m_workshop.stamp().at : readings::Instant{};
+    (current() == View::Worst ? m_worst : m_review)->show(std::move(desk), m_form, queue.judged);
 }
 
 } // namespace hammerline::main_window

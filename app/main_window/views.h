@@ -39,6 +39,9 @@ signals:
     void pairChosen(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
     /// An item of any instrument: go there.
     void itemChosen(const hammerline::review::Item &item);
+    /// Items of any instruments, at least one: decide about them.
+    void acceptWanted(const std::vector<hammerline::review::Item> &items);
+    void sendBackWanted(const std::vector<hammerline::review::Item> &items);
 
 private:
     void add(QWidget *view, const QString &name);

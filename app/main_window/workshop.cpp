@@ -27,6 +27,16 @@ MaybeDeed newerOf(const MaybeDeed &a, const MaybeDeed &b)
     return a->id > b->id ? a : b;
 }
 
+Workshop::Queue laidOut(const std::vector<review::JudgedPass> &passes)
+{
+    Workshop::Queue queue{.items = review::queueOf(passes), .judged = !passes.empty()};
+    for (const review::JudgedPass &pass : passes) {
+        std::ranges::move(review::concededOf(pass), std::back_inserter(queue.conceded));
+        std::ranges::move(review::mendedOf(pass), std::back_inserter(queue.mended));
+    }
+    return queue;
+}
+
 } // namespace
 
 std::optional<tolerance::ToleranceSet> setOf(const instrument::Instrument &instrument)
@@ -174,7 +184,7 @@ Workshop::Queue Workshop::queue()
             known = m_judged.emplace(each.id, judgedNow(each)).first;
         judged.insert(judged.end(), known->second.begin(), known->second.end());
     }
-    return {review::queueOf(judged), !judged.empty()};
+    return laidOut(judged);
 }
 
 std::vector<review::JudgedPass> Workshop::judgedNow(const instrument::Instrument &of) const
@@ -202,7 +212,7 @@ Workshop::Queue Workshop::queueOfPass() const
     review::JudgedPass judged{.instrument = m_instrument, .pass = m_pass->pass.id, .judgement = m_pass->judgement};
     judged.decided = m_book->decisions(m_pass->pass.id);
     judged.readings = m_pass->readings;
-    return {review::queueOf({judged}), true};
+    return laidOut({judged});
 }
 
 PassInView Workshop::view(const readings::Pass &pass) const

@@ -85,6 +85,8 @@ public:
     /// judged. Only instruments that were touched since it was asked for last are judged anew.
     struct Queue {
         std::vector<review::Item> items{};
+        std::vector<review::Settled> conceded{}; ///< accepted as they are
+        std::vector<review::Settled> mended{};   ///< sent back and inside since
         bool judged = false;
     };
     [[nodiscard]] Queue queue();

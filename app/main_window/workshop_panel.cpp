@@ -134,7 +134,9 @@ void WorkshopPanel::addPasses(QTreeWidgetItem *row)
     if (row->childCount() > 0 || row->parent() != nullptr)
         return;
     for (const readings::Pass &pass : m_workshop.passesOf(row->data(0, instrumentRole).toLongLong())) {
-        const QString text = tr("%1, %2").arg(wording::nameOf(pass.purpose), dayOf(pass.began));
+        QString text = tr("%1, %2").arg(wording::nameOf(pass.purpose), dayOf(pass.began));
+        if (m_workshop.book().refusal(pass.id))
+            text = tr("%1 ✓ signed").arg(text);
         auto *child = new QTreeWidgetItem(row, {text});
         child->setData(0, passRole, QVariant::fromValue<qlonglong>(pass.id));
         child->setToolTip(0, QString::fromStdString(pass.person));
@@ -174,6 +176,22 @@ void WorkshopPanel::choose(QTreeWidgetItem *item)
         m_workshop.chooseInstrument(item->data(0, instrumentRole).toLongLong());
 }
 
+/// "In review"; "Signed off; this pass by Ada, 2026-03-02".
+QString WorkshopPanel::standing(const instrument::Instrument &instrument) const
+{
+    const QString state = wording::nameOf(instrument.state);
+    const PassInView *pass = m_workshop.pass();
+    if (!pass)
+        return state;
+    const auto decided = m_workshop.book().decisions(pass->pass.id);
+    const auto *signature = decisions::signatureOf(decided.standing);
+    const int revision = decisions::revisionOf(decided.standing);
+    if (signature)
+        return tr("%1; this pass signed by %2, %3")
+            .arg(state, QString::fromStdString(signature->person), dayOf(signature->at));
+    return revision > 1 ? tr("%1; this pass opened again, revision %2").arg(state).arg(revision) : state;
+}
+
 void WorkshopPanel::tellDetail()
 {
     const auto *instrument = m_workshop.instrument();
@@ -182,7 +200,7 @@ void WorkshopPanel::tellDetail()
     m_begin->setEnabled(instrument != nullptr);
     if (!instrument)
         return;
-    m_detail->setText(describe(*instrument));
+    m_detail->setText(describe(*instrument) + '\n' + standing(*instrument));
     const auto &set = m_workshop.set();
     m_set->setText(set ? tr("Judged by: %1").arg(QString::fromStdString(set->name)) : tr("Choose a tolerance set"));
     m_set->setToolTip(m_set->text());

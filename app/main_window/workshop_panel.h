@@ -29,6 +29,7 @@ private:
     void markChosen();
     void choose(QTreeWidgetItem *item);
     void tellDetail();
+    [[nodiscard]] QString standing(const instrument::Instrument &instrument) const;
 
     Workshop &m_workshop;
     QTreeWidget *m_tree;

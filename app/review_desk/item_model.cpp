@@ -44,36 +44,47 @@ QString findingText(const review::Item &item, const wording::NumberForm &form)
 
 ItemModel::ItemModel(QObject *parent) : QAbstractTableModel(parent) {}
 
-void ItemModel::setItems(std::vector<review::Item> items, InstrumentNames names, const wording::NumberForm &form)
+void ItemModel::setDesk(Desk desk, const wording::NumberForm &form)
 {
     beginResetModel();
-    m_items = std::move(items);
-    m_names = std::move(names);
+    m_desk = std::move(desk);
     m_form = form;
     filter();
     endResetModel();
 }
 
-void ItemModel::setShown(review::Kind kind, bool shown)
+void ItemModel::setFilters(const Filters &filters)
 {
     beginResetModel();
-    if (shown)
-        m_kinds.insert(kind);
-    else
-        m_kinds.erase(kind);
+    m_filters = filters;
+    filter();
+    endResetModel();
+}
+
+void ItemModel::setList(List list)
+{
+    beginResetModel();
+    m_list = list;
     filter();
     endResetModel();
 }
 
 int ItemModel::countOf(review::Kind kind) const
 {
-    const auto isKind = [kind](const review::Item &item) { return item.kind == kind; };
-    return static_cast<int>(std::ranges::count_if(m_items, isKind));
+    return static_cast<int>(std::ranges::count(m_desk.items, kind, &review::Item::kind));
+}
+
+int ItemModel::countOf(List list) const
+{
+    const std::size_t count = list == List::Waiting    ? m_desk.items.size()
+                              : list == List::Conceded ? m_desk.conceded.size()
+                                                       : m_desk.mended.size();
+    return static_cast<int>(count);
 }
 
 const review::Item &ItemModel::itemAt(int row) const
 {
-    return m_items[m_rows[static_cast<std::size_t>(row)]];
+    return *m_rows[static_cast<std::size_t>(row)].item;
 }
 
 int ItemModel::rowCount(const QModelIndex &parent) const
@@ -90,11 +101,12 @@ QVariant ItemModel::data(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};
-    const review::Item &item = itemAt(index.row());
+    const Row &row = m_rows[static_cast<std::size_t>(index.row())];
+    const review::Item &item = *row.item;
     switch (role) {
     case Qt::DisplayRole:
     case Qt::ToolTipRole:
-        return textOf(item, index.column());
+        return textOf(row, index.column());
     case Qt::ForegroundRole:
         return index.column() == Off ? QVariant(inkOf(item)) : QVariant();
     case Qt::TextAlignmentRole:
@@ -121,9 +133,13 @@ QVariant ItemModel::headerData(int section, Qt::Orientation orientation, int rol
     case QuantityColumn:
         return tr("Quantity");
     case Value:
-        return tr("Read");
+        return tr("Value");
     case Off:
         return tr("Off target");
+    case Decided:
+        return tr("Decided");
+    case ReadBy:
+        return tr("Read by");
     default:
         return tr("Finding");
     }
@@ -132,17 +148,47 @@ QVariant ItemModel::headerData(int section, Qt::Orientation orientation, int rol
 void ItemModel::filter()
 {
     m_rows.clear();
-    for (std::size_t i = 0; i < m_items.size(); ++i)
-        if (m_kinds.contains(m_items[i].kind))
-            m_rows.push_back(i);
+    if (m_list == List::Waiting)
+        for (const review::Item &item : m_desk.items)
+            add(item, item.sentBack ? &*item.sentBack : nullptr);
+    else
+        for (const review::Settled &settled : m_list == List::Conceded ? m_desk.conceded : m_desk.mended)
+            add(settled.item, &settled.decision);
 }
 
-QString ItemModel::textOf(const review::Item &item, int column) const
+void ItemModel::add(const review::Item &item, const decisions::Decision *decision)
 {
+    // What was decided about is shown of every kind: it is looked up, not worked off.
+    const bool kind = m_list != List::Waiting || m_filters.kinds.contains(item.kind);
+    const bool shown = kind && m_filters.instrument.value_or(item.instrument) == item.instrument &&
+                       m_filters.person.value_or(item.person) == item.person &&
+                       m_filters.quantity.value_or(item.verdict.quantity) == item.verdict.quantity &&
+                       std::max(m_desk.now, item.at) - item.at >= m_filters.olderThan;
+    if (shown)
+        m_rows.push_back({&item, decision});
+}
+
+QString ItemModel::decisionText(const Row &row) const
+{
+    if (row.decision == nullptr)
+        return {};
+    const QString words = QString::fromStdString(row.decision->words);
+    const QString person = QString::fromStdString(row.decision->person);
+    if (m_list == List::Conceded)
+        return tr("accepted by %1: %2").arg(person, words);
+    if (m_list == List::Mended)
+        return tr("sent back by %1: %2; mended").arg(person, words);
+    return row.item->course == review::Course::ReadAgain ? tr("read again since %1 sent it back: %2").arg(person, words)
+                                                         : tr("sent back by %1: %2").arg(person, words);
+}
+
+QString ItemModel::textOf(const Row &row, int column) const
+{
+    const review::Item &item = *row.item;
     switch (column) {
     case Instrument: {
-        const auto name = m_names.find(item.instrument);
-        return name == m_names.end() ? QString() : name->second;
+        const auto name = m_desk.names.find(item.instrument);
+        return name == m_desk.names.end() ? QString() : name->second;
     }
     case NoteColumn:
         return wording::nameOf(item.verdict.note);
@@ -152,6 +198,11 @@ QString ItemModel::textOf(const review::Item &item, int column) const
         return item.verdict.value ? wording::amountText(*item.verdict.value, m_form) : QString();
     case Off:
         return offText(item, m_form);
+    case Decided:
+        return decisionText(row);
+    case ReadBy:
+        return tr("%1, %2").arg(QString::fromStdString(item.person),
+                                QString::fromStdString(readings::isoDate(item.at)));
     default:
         return findingText(item, m_form);
     }

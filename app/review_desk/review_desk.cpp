@@ -3,9 +3,11 @@
 #include "wording/palette.h"
 
 #include <QBoxLayout>
-#include <QCheckBox>
+#include <QComboBox>
 #include <QHeaderView>
+#include <QItemSelectionModel>
 #include <QLabel>
+#include <QPushButton>
 #include <QTableView>
 
 namespace hammerline::review_desk {
@@ -21,7 +23,7 @@ QTableView *makeTable(ItemModel *model, Scope scope)
     table->setShowGrid(false);
     table->setAlternatingRowColors(false);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setSelectionMode(QAbstractItemView::SingleSelection);
+    table->setSelectionMode(QAbstractItemView::ExtendedSelection);
     table->setTabKeyNavigation(false);
     table->setFrameShape(QFrame::NoFrame);
     table->verticalHeader()->hide();
@@ -35,8 +37,11 @@ QTableView *makeTable(ItemModel *model, Scope scope)
 } // namespace
 
 ReviewDesk::ReviewDesk(Scope scope, QWidget *parent)
-    : QWidget(parent), m_scope(scope), m_model(new ItemModel(this)), m_table(makeTable(m_model, scope)),
-      m_headline(new QLabel), m_empty(new QLabel)
+    : QWidget(parent), m_scope(scope), m_model(new ItemModel(this)),
+      m_filters(new ItemFilters(scope == Scope::Workshop)), m_table(makeTable(m_model, scope)),
+      m_headline(new QLabel), m_empty(new QLabel), m_list(new QComboBox),
+      m_accept(addButton(tr("&Accept as it is…"), "acceptChosen")),
+      m_sendBack(addButton(tr("Send bac&k…"), "sendBackChosen"))
 {
     m_headline->setObjectName("reviewHeadline");
     m_headline->setFont(wording::font(wording::TextSize::Title));
@@ -44,67 +49,107 @@ ReviewDesk::ReviewDesk(Scope scope, QWidget *parent)
     m_empty->setFont(wording::font(wording::TextSize::Heading));
     m_empty->setWordWrap(true);
     m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    addFilter(review::Kind::Out, tr("Out"), "showOut");
-    addFilter(review::Kind::Marginal, tr("Close to the limit"), "showMarginal");
-    addFilter(review::Kind::Uneven, tr("Uneven"), "showUneven");
-    addFilter(review::Kind::Missing, tr("Not read"), "showMissing");
-    auto *filters = new QHBoxLayout;
-    filters->setSpacing(4 * wording::gridStep);
-    for (const auto &[kind, box] : m_filters)
-        filters->addWidget(box);
-    filters->addStretch(1);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
     column->setSpacing(2 * wording::gridStep);
     column->addWidget(m_headline);
-    column->addLayout(filters);
+    column->addWidget(m_filters);
     column->addWidget(m_table, 1);
     column->addWidget(m_empty, 1);
+    column->addWidget(makeFoot());
     connect(m_table, &QTableView::activated, this,
             [this](const QModelIndex &index) { emit chosen(m_model->itemAt(index.row())); });
+    connect(m_filters, &ItemFilters::changed, this, &ReviewDesk::followFilters);
+    connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this, &ReviewDesk::tellCounts);
+    connect(m_accept, &QPushButton::clicked, this, [this] { emit acceptWanted(chosenItems()); });
+    connect(m_sendBack, &QPushButton::clicked, this, [this] { emit sendBackWanted(chosenItems()); });
     tellCounts();
 }
 
-void ReviewDesk::addFilter(review::Kind kind, const QString &label, const char *name)
+QPushButton *ReviewDesk::addButton(const QString &text, const char *name)
 {
-    auto *box = new QCheckBox(label);
-    box->setObjectName(name);
-    box->setChecked(m_model->isShown(kind));
-    connect(box, &QCheckBox::toggled, this, [this, kind](bool on) {
-        m_model->setShown(kind, on);
+    auto *button = new QPushButton(text);
+    button->setObjectName(name);
+    return button;
+}
+
+QWidget *ReviewDesk::makeFoot()
+{
+    m_list->setObjectName("deskList");
+    m_list->setAccessibleName(tr("Which notes are listed"));
+    for (int index = 0; index < 3; ++index)
+        m_list->addItem({});
+    connect(m_list, &QComboBox::currentIndexChanged, this, [this](int index) {
+        m_model->setList(static_cast<List>(index));
         tellCounts();
     });
-    m_filters[kind] = box;
+    auto *foot = new QWidget;
+    auto *row = new QHBoxLayout(foot);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(m_sendBack);
+    row->addWidget(m_accept);
+    row->addStretch(1);
+    row->addWidget(m_list);
+    return foot;
 }
 
-void ReviewDesk::show(std::vector<review::Item> items, InstrumentNames names, const wording::NumberForm &form,
-                      bool judged)
+void ReviewDesk::show(Desk desk, const wording::NumberForm &form, bool judged)
 {
     m_judged = judged;
-    m_model->setItems(std::move(items), std::move(names), form);
+    m_filters->offer(desk);
+    m_model->setDesk(std::move(desk), form);
+    followFilters();
     m_table->resizeColumnsToContents();
+}
+
+void ReviewDesk::followFilters()
+{
+    m_model->setFilters(m_filters->filters());
     tellCounts();
+}
+
+std::vector<review::Item> ReviewDesk::chosenItems() const
+{
+    std::vector<review::Item> items;
+    if (m_list->currentIndex() != static_cast<int>(List::Waiting))
+        return items;
+    for (int row = 0; row < m_model->rowCount(); ++row)
+        if (m_table->selectionModel()->isRowSelected(row))
+            items.push_back(m_model->itemAt(row));
+    return items;
 }
 
 void ReviewDesk::tellCounts()
 {
-    const int out = m_model->countOf(review::Kind::Out);
-    const int marginal = m_model->countOf(review::Kind::Marginal);
-    const int uneven = m_model->countOf(review::Kind::Uneven);
-    const int missing = m_model->countOf(review::Kind::Missing);
     m_headline->setText(tr("%1 out, %2 close to the limit, %3 uneven, %4 not read")
-                            .arg(out)
-                            .arg(marginal)
-                            .arg(uneven)
-                            .arg(missing));
+                            .arg(m_model->countOf(review::Kind::Out))
+                            .arg(m_model->countOf(review::Kind::Marginal))
+                            .arg(m_model->countOf(review::Kind::Uneven))
+                            .arg(m_model->countOf(review::Kind::Missing)));
+    m_list->setItemText(0, tr("Waiting (%1)").arg(m_model->countOf(List::Waiting)));
+    m_list->setItemText(1, tr("Accepted as it is (%1)").arg(m_model->countOf(List::Conceded)));
+    m_list->setItemText(2, tr("Sent back and mended (%1)").arg(m_model->countOf(List::Mended)));
+    const bool any = !chosenItems().empty();
+    m_accept->setEnabled(any);
+    m_sendBack->setEnabled(any);
+    tellEmpty();
+}
+
+void ReviewDesk::tellEmpty()
+{
     const bool empty = m_model->rowCount() == 0;
     m_headline->setVisible(m_judged);
+    m_filters->setVisible(m_judged);
     m_table->setVisible(!empty);
     m_empty->setVisible(empty);
     if (!m_judged)
         m_empty->setText(m_scope == Scope::OnePass
                              ? tr("Nothing is judged yet. Read some notes, and choose what the instrument is judged by.")
                              : tr("No instrument has both readings and a tolerance set yet."));
+    else if (m_list->currentIndex() == static_cast<int>(List::Conceded))
+        m_empty->setText(tr("Nothing shown was accepted as it is."));
+    else if (m_list->currentIndex() == static_cast<int>(List::Mended))
+        m_empty->setText(tr("Nothing shown was sent back and mended since."));
     else
         m_empty->setText(tr("Nothing of the kinds shown. Tick another kind above to see more."));
 }

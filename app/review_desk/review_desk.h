@@ -1,18 +1,22 @@
 #pragma once
 // The review desk: what waits for attention, worst first in units of its half-width. Over one pass it is the list of
 // notes that are out; over the workshop it is the shop lead's queue. Enter or a double click goes to the note.
+//
+// The lead chooses rows, one or many, and accepts them as they are or sends them back; the desk asks for it, whoever
+// owns it does it. What was accepted, and what was mended after it was sent back, is one list further: nothing leaves
+// silently.
 
-#include "review/review.h"
+#include "review_desk/item_filters.h"
 #include "review_desk/item_model.h"
 #include "wording/number_form.h"
 
 #include <QWidget>
 
-#include <map>
 #include <vector>
 
-class QCheckBox;
+class QComboBox;
 class QLabel;
+class QPushButton;
 class QTableView;
 
 namespace hammerline::review_desk {
@@ -25,23 +29,33 @@ public:
     explicit ReviewDesk(Scope scope, QWidget *parent = nullptr);
 
     /// `judged` false: there is nothing to judge by yet, and the desk says so.
-    void show(std::vector<review::Item> items, InstrumentNames names, const wording::NumberForm &form, bool judged);
+    void show(Desk desk, const wording::NumberForm &form, bool judged);
     [[nodiscard]] const ItemModel &model() const { return *m_model; }
+    /// Rows chosen, in their order; those of the list of what was decided are none.
+    [[nodiscard]] std::vector<review::Item> chosenItems() const;
 
 signals:
     void chosen(const hammerline::review::Item &item);
+    void acceptWanted(const std::vector<hammerline::review::Item> &items);
+    void sendBackWanted(const std::vector<hammerline::review::Item> &items);
 
 private:
-    void addFilter(review::Kind kind, const QString &label, const char *name);
+    [[nodiscard]] QPushButton *addButton(const QString &text, const char *name);
+    [[nodiscard]] QWidget *makeFoot();
+    void followFilters();
     void tellCounts();
+    void tellEmpty();
 
     Scope m_scope;
     bool m_judged = false;
     ItemModel *m_model;
+    ItemFilters *m_filters;
     QTableView *m_table;
     QLabel *m_headline;
     QLabel *m_empty;
-    std::map<review::Kind, QCheckBox *> m_filters;
+    QComboBox *m_list;
+    QPushButton *m_accept;
+    QPushButton *m_sendBack;
 };
 
 } // namespace hammerline::review_desk

@@ -4,10 +4,13 @@
 #include "plan_sheet/setup_form.h"
 
 #include <QApplication>
+#include <QBuffer>
 #include <QCheckBox>
 #include <QDir>
 #include <QDialog>
 #include <QDoubleSpinBox>
+#include <QImage>
+#include <QTabWidget>
 #include <QTableView>
 
 #include <cmath>
@@ -50,6 +53,39 @@ protected:
         reading.typed = std::to_string(mm);
         shop.book.enter(pass.id, reading, shop.stamp());
     }
+    [[nodiscard]] static std::string picture()
+    {
+        QImage drawn(320, 240, QImage::Format_RGB32);
+        drawn.fill(Qt::darkCyan);
+        QByteArray jpeg;
+        QBuffer buffer(&jpeg);
+        EXPECT_TRUE(drawn.save(&buffer, "JPG"));
+        return jpeg.toStdString();
+    }
+    /// Something on each page of the file.
+    void fillFile()
+    {
+        const auto add = [this](dossier::WorkEntry entry) {
+            EXPECT_TRUE(shop.book.addWork(shop.grand.id, std::move(entry), shop.stamp()));
+        };
+        using namespace std::chrono_literals;
+        add({.what = "hammers", .material = "felt", .person = "Ada", .day = 2026y / 2 / 20, .took = 540min});
+        add({.kind = dossier::WorkKind::Recovered,
+             .what = "key tops",
+             .material = "a plastic",
+             .person = "Ben",
+             .day = 2026y / 2 / 24,
+             .took = 300min,
+             .departure = true,
+             .why = "the old covering was cracked on most keys"});
+        shop.book.sayCondition(shop.grand.id, {dossier::Moment::AsReceived, dossier::Area::Keys},
+                               {dossier::Grade::Poor, "cracked, three missing"}, shop.stamp());
+        shop.book.sayCondition(shop.grand.id, {dossier::Moment::AsItLeaves, dossier::Area::Keys},
+                               {dossier::Grade::Good, "recovered and levelled"}, shop.stamp());
+        for (const auto moment : {dossier::Moment::AsReceived, dossier::Moment::AsItLeaves})
+            EXPECT_TRUE(shop.book.addPhotograph(shop.grand.id, {.moment = moment, .view = "front", .caption = "from the left"},
+                                                picture(), shop.stamp()));
+    }
     void save(QWidget &shown, const char *what)
     {
         QCoreApplication::processEvents();
@@ -79,6 +115,13 @@ TEST_P(Pictures, OfEveryView)
     for (const char *view : {"viewCharts", "viewReadings", "viewWorst", "viewReview"}) {
         trigger(*window, view);
         save(*window, view);
+    }
+    fillFile();
+    trigger(*window, "viewFile");
+    auto *pages = part<QTabWidget>(*window, "filePages");
+    for (int page = 0; page < pages->count(); ++page) {
+        pages->setCurrentIndex(page);
+        save(*window, QStringLiteral("file-%1").arg(page).toUtf8().constData());
     }
     window->tellTrouble("The disk is full: the last reading could not be stored.");
     trigger(*window, "viewBench");

@@ -3,7 +3,9 @@
 #include "wording/wording.h"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QLabel>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
 #include <QTest>
@@ -12,21 +14,31 @@
 namespace hammerline::review_desk {
 namespace {
 
-class Desk : public ::testing::Test {
+class DeskShown : public ::testing::Test {
 protected:
     [[nodiscard]] static review::JudgedPass passOf(instrument::InstrumentId id, double spread)
     {
         return {id, id * 10,
                 tolerance::judge(support::livelyValues(spread), support::livelySet(), {}, support::livelySections())};
     }
-    void showTwo() { desk.show(review::queueOf({passOf(1, 1), passOf(2, 0.3)}), {{1, "Blue"}, {2, "Grey"}}, {}, true); }
+    void showTwo()
+    {
+        const std::vector passes{passOf(1, 1), passOf(2, 0.3)};
+        desk.show({review::queueOf(passes), {}, {}, {{1, "Blue"}, {2, "Grey"}}, {}}, {}, true);
+    }
+    void choose(const char *box, const QString &text)
+    {
+        auto *choice = desk.findChild<QComboBox *>(box);
+        ASSERT_GE(choice->findText(text), 0) << text.toStdString();
+        choice->setCurrentText(text);
+    }
     [[nodiscard]] QCheckBox *filter(const char *name) { return desk.findChild<QCheckBox *>(name); }
     [[nodiscard]] const ItemModel &model() const { return desk.model(); }
 
     ReviewDesk desk{Scope::Workshop};
 };
 
-TEST_F(Desk, WorstComesFirstAcrossInstruments)
+TEST_F(DeskShown, WorstComesFirstAcrossInstruments)
 {
     showTwo();
     ASSERT_GT(model().rowCount(), 5);
@@ -34,7 +46,7 @@ TEST_F(Desk, WorstComesFirstAcrossInstruments)
         EXPECT_GE(model().itemAt(row - 1).halfWidths.value_or(0), model().itemAt(row).halfWidths.value_or(0)) << row;
 }
 
-TEST_F(Desk, WhatIsNotReadIsCountedButHiddenUntilAskedFor)
+TEST_F(DeskShown, WhatIsNotReadIsCountedButHiddenUntilAskedFor)
 {
     showTwo();
     ASSERT_GT(model().countOf(review::Kind::Missing), 0);
@@ -46,7 +58,7 @@ TEST_F(Desk, WhatIsNotReadIsCountedButHiddenUntilAskedFor)
     EXPECT_EQ(model().rowCount(), model().countOf(review::Kind::Missing));
 }
 
-TEST_F(Desk, DirectionIsSaidBySignMarkAndWord)
+TEST_F(DeskShown, DirectionIsSaidBySignMarkAndWord)
 {
     showTwo();
     for (int row = 0; row < model().rowCount(); ++row) {
@@ -66,7 +78,7 @@ TEST_F(Desk, DirectionIsSaidBySignMarkAndWord)
     }
 }
 
-TEST_F(Desk, EnterGoesToTheNote)
+TEST_F(DeskShown, EnterGoesToTheNote)
 {
     showTwo();
     desk.QWidget::show();
@@ -78,9 +90,73 @@ TEST_F(Desk, EnterGoesToTheNote)
     EXPECT_EQ(chosen.front().front().value<review::Item>().verdict.note, model().itemAt(2).verdict.note);
 }
 
-TEST_F(Desk, SaysThatNothingIsJudgedInsteadOfShowingAnEmptyTable)
+TEST_F(DeskShown, FiltersByInstrumentQuantityPersonAndAge)
 {
-    desk.show({}, {}, {}, false);
+    using namespace std::chrono_literals;
+    Desk both{review::queueOf({passOf(1, 1), passOf(2, 1)}), {}, {}, {{1, "Blue"}, {2, "Grey"}}, {}};
+    const readings::Instant now = readings::parseRfc3339("2026-03-20T09:00:00Z").value();
+    both.now = now;
+    for (review::Item &item : both.items) {
+        item.person = item.instrument == 1 ? "Ada" : "Ben";
+        item.at = now - (item.instrument == 1 ? 200h : -5h); // the clock of the other went back
+    }
+    desk.show(both, {}, true);
+    const int all = model().rowCount();
+    choose("filterInstrument", "Blue");
+    const int blue = model().rowCount();
+    EXPECT_LT(blue, all);
+    choose("filterInstrument", "Every instrument");
+    choose("filterPerson", "Ada");
+    EXPECT_EQ(model().rowCount(), blue);
+    choose("filterPerson", "Everybody");
+    choose("filterAge", "Over a week");
+    EXPECT_EQ(model().rowCount(), blue);
+    choose("filterAge", "Over a month");
+    EXPECT_EQ(model().rowCount(), 0);
+    choose("filterAge", "Of any age");
+    EXPECT_EQ(model().rowCount(), all) << "an item of tomorrow is young, not gone";
+    choose("filterQuantity", wording::nameOf(model().itemAt(0).verdict.quantity));
+    for (int row = 0; row < model().rowCount(); ++row)
+        EXPECT_EQ(model().itemAt(row).verdict.quantity, model().itemAt(0).verdict.quantity);
+}
+
+TEST_F(DeskShown, TheRowsChosenAreHandedOnTogether)
+{
+    showTwo();
+    auto *table = desk.findChild<QTableView *>("reviewTable");
+    EXPECT_FALSE(desk.findChild<QPushButton *>("acceptChosen")->isEnabled()) << "nothing is chosen yet";
+    table->selectionModel()->select({model().index(0, 0), model().index(2, 0)},
+                                    QItemSelectionModel::Select | QItemSelectionModel::Rows);
+    std::vector<review::Item> asked;
+    QObject::connect(&desk, &ReviewDesk::sendBackWanted, &desk, [&](const auto &items) { asked = items; });
+    desk.findChild<QPushButton *>("sendBackChosen")->click();
+    ASSERT_EQ(asked.size(), 3u);
+    EXPECT_EQ(asked[1].verdict.note, model().itemAt(1).verdict.note);
+}
+
+TEST_F(DeskShown, WhatWasDecidedIsOneListFurther)
+{
+    Desk decided{review::queueOf({passOf(1, 1)}), {}, {}, {{1, "Blue"}}, {}};
+    ASSERT_GT(decided.items.size(), 2u);
+    decisions::Decision word;
+    word.person = "Ben";
+    word.words = "the owner wants it so";
+    decided.items[0].sentBack = word;
+    decided.items[0].course = review::Course::SentBack;
+    decided.conceded.push_back({decided.items[1], word});
+    desk.show(decided, {}, true);
+    EXPECT_EQ(model().index(0, ItemModel::Decided).data().toString(), "sent back by Ben: the owner wants it so");
+    choose("deskList", "Accepted as it is (1)");
+    ASSERT_EQ(model().rowCount(), 1);
+    EXPECT_EQ(model().index(0, ItemModel::Decided).data().toString(), "accepted by Ben: the owner wants it so");
+    choose("deskList", "Sent back and mended (0)");
+    EXPECT_EQ(model().rowCount(), 0);
+    EXPECT_TRUE(desk.chosenItems().empty());
+}
+
+TEST_F(DeskShown, SaysThatNothingIsJudgedInsteadOfShowingAnEmptyTable)
+{
+    desk.show({}, {}, false);
     desk.QWidget::show();
     EXPECT_TRUE(desk.findChild<QLabel *>("reviewEmpty")->isVisible());
     EXPECT_FALSE(desk.findChild<QTableView *>("reviewTable")->isVisible());
