@@ -346,6 +346,7 @@ void EntrySession::reload()
     m_readings.clear();
     for (readings::Reading &reading : m_book.readings(m_pass.id))
         m_readings.insert_or_assign(reading.place, std::move(reading));
+    m_sentBack = logbook::sentBackTo(m_book, m_pass);
 }
 
 void EntrySession::passOverRead()

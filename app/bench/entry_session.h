@@ -17,6 +17,7 @@
 #include "bench/typing.h"
 #include "instrument/instrument.h"
 #include "logbook/logbook.h"
+#include "logbook/to_review.h"
 #include "outcome/outcome.h"
 #include "readings/readings.h"
 #include "route/route.h"
@@ -95,6 +96,8 @@ public:
     /// Felt faults of a note. True where the mark was changed.
     bool markFault(keyboard::Note note, const std::string &fault, bool marked);
     [[nodiscard]] std::vector<std::string> faultsOf(keyboard::Note note) const;
+    /// The lead's word about a pair that was sent back and not read again since; null: none.
+    [[nodiscard]] const decisions::SentBack *sentBackAt(catalogue::Quantity quantity, keyboard::Note note) const;
     /// The value entered last; absent before the first.
     [[nodiscard]] std::optional<readings::Reading> lastEntered() const;
     /// Limits at the asked place.
@@ -148,6 +151,7 @@ private:
     Stamper m_stamper;
     std::map<readings::Place, readings::Reading> m_readings;
     std::optional<readings::ValueTable> m_earlier; ///< of the pass before
+    std::vector<decisions::SentBack> m_sentBack; ///< to be read again in this pass, as of the newest reading of it
     Typings m_typings;
     logbook::DeedId m_seen = 0;
     Route m_route;

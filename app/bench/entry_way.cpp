@@ -10,6 +10,9 @@ void EntrySession::follow(const route::Choice &choice)
     route::Ground ground{m_instrument.compass, m_instrument.sections, {}, m_book.values(m_pass.id)};
     if (m_set)
         ground.judgement = tolerance::judge(ground.values, *m_set, ground.compass, ground.sections);
+    for (const decisions::SentBack &item : m_sentBack)
+        if (sentBackAt(item.quantity, item.note) != nullptr)
+            ground.sentBack.push_back({item.quantity, item.note});
     m_route.clear();
     for (const route::Stop &stop : route::stopsOf(choice, ground))
         m_route.push_back({stop.quantity, stop.note, 1});
@@ -42,6 +45,13 @@ Typing EntrySession::typing() const
     const auto place = asked();
     const auto found = place ? m_typings.find(place->quantity) : m_typings.end();
     return found == m_typings.end() ? Typing{} : found->second;
+}
+
+const decisions::SentBack *EntrySession::sentBackAt(catalogue::Quantity quantity, keyboard::Note note) const
+{
+    const auto *item = decisions::findDecision(m_sentBack, quantity, note);
+    // Sent back in an older pass: any value here is a reading since.
+    return item != nullptr && (valueOf(quantity, note) == item->value || !valueOf(quantity, note)) ? item : nullptr;
 }
 
 bool EntrySession::markFault(keyboard::Note note, const std::string &fault, bool marked)

@@ -1,6 +1,8 @@
 #include "logbook/to_review.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace hammerline::logbook {
 
@@ -55,6 +57,27 @@ std::vector<review::JudgedPass> passesToReview(const Logbook &book, const instru
         judged.push_back(std::move(older));
     }
     return judged;
+}
+
+std::vector<decisions::SentBack> sentBackTo(const Logbook &book, const readings::Pass &pass)
+{
+    const auto here = book.values(pass.id);
+    std::map<std::pair<catalogue::Quantity, keyboard::Note>, decisions::SentBack> waiting;
+    for (const readings::Pass &each : book.passes(pass.instrument)) {
+        const auto sentBack = each.began > pass.began ? std::vector<decisions::SentBack>{} : book.decisions(each.id).sentBack;
+        if (sentBack.empty())
+            continue;
+        const auto there = each.id == pass.id ? here : book.values(each.id);
+        for (const decisions::SentBack &item : sentBack) {
+            const bool readHere = each.id != pass.id && here.value(item.quantity, item.note).has_value();
+            if (!readHere && there.value(item.quantity, item.note) == item.value)
+                waiting.insert_or_assign({item.quantity, item.note}, item);
+        }
+    }
+    std::vector<decisions::SentBack> found;
+    for (auto &[pair, item] : waiting)
+        found.push_back(std::move(item));
+    return found;
 }
 
 } // namespace hammerline::logbook

@@ -21,4 +21,8 @@ namespace hammerline::logbook {
 [[nodiscard]] std::vector<review::JudgedPass>
 passesToReview(const Logbook &book, const instrument::Instrument &instrument, const tolerance::ToleranceSet &set);
 
+/// What waits to be read again in this pass: sent back in it and unchanged since, or sent back in an older pass of the
+/// instrument and read neither there nor here. One a pair, the newest word; by quantity, then note.
+[[nodiscard]] std::vector<decisions::SentBack> sentBackTo(const Logbook &book, const readings::Pass &pass);
+
 } // namespace hammerline::logbook

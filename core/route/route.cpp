@@ -86,6 +86,8 @@ bool isWanted(const Stop &stop, Order order, const Ground &ground)
         return !ground.values.value(stop.quantity, stop.note);
     if (order != Order::OnlyOut)
         return true;
+    if (std::ranges::find(ground.sentBack, stop) != ground.sentBack.end())
+        return true;
     const tolerance::Verdict *verdict = ground.judgement.find(stop.quantity, stop.note);
     return verdict != nullptr && verdict->status == tolerance::Status::Out;
 }

@@ -19,7 +19,7 @@ enum class Order {
     Chromatic,          ///< bass to treble
     NaturalsThenSharps, ///< all naturals, then all sharps
     SamplesFirst,       ///< samples of every section, then the rest section by section
-    OnlyOut,            ///< what was out when the route was drawn
+    OnlyOut,            ///< what was out, or sent back and not read again, when the route was drawn
     OnlyMissing,        ///< what has no reading yet
     Own,                ///< the notes the user listed, in that order
 };
@@ -55,6 +55,7 @@ struct Ground {
     keyboard::Sections sections{};    ///< empty: the compass is one section
     tolerance::Judgement judgement{}; ///< of the pass that OnlyOut looks at; else may be empty
     readings::ValueTable values{};    ///< of the pass to walk, for OnlyMissing
+    std::vector<Stop> sentBack{};     ///< what somebody wants read again, for OnlyOut; any order
 };
 
 /// Every stop once. Listed notes outside the compass are left out.

@@ -29,6 +29,9 @@ QString circumstances(const EntrySession &session, const readings::Place &place,
     QStringList parts;
     for (const std::string &fault : session.faultsOf(place.note))
         parts << QString::fromStdString(fault).toUpper();
+    if (const auto *back = session.sentBackAt(place.quantity, place.note))
+        parts << AskedBoard::tr("sent back by %1: %2")
+                     .arg(QString::fromStdString(back->person), QString::fromStdString(back->words));
     if (const QString scale = scaleText(session.typing()); !scale.isEmpty())
         parts << scale;
     if (place.take > 1)

@@ -105,7 +105,7 @@ void WayDialog::addOrders(QFormLayout *form)
     const std::pair<Order, QString> orders[] = {{Order::Chromatic, tr("bass to treble")},
                                                 {Order::NaturalsThenSharps, tr("naturals, then sharps")},
                                                 {Order::SamplesFirst, tr("samples of each section, then the rest")},
-                                                {Order::OnlyOut, tr("only what is out")},
+                                                {Order::OnlyOut, tr("only what is out or was sent back")},
                                                 {Order::OnlyMissing, tr("only what is missing")},
                                                 {Order::Own, tr("notes of my own")}};
     for (const auto &[order, name] : orders)

@@ -32,6 +32,23 @@ TEST_F(Way, TheOrderIsKeptAndResumesAtTheSameNote)
     EXPECT_EQ(view.session()->asked()->quantity, Quantity::LetOff);
 }
 
+TEST_F(Way, WhatTheLeadSentBackIsAskedForWithTheWordUntilItIsReadAgain)
+{
+    type("3.2");
+    type("3.3");
+    decisions::Decision word{.quantity = Quantity::LetOff, .note = keyboard::Note(2), .kind = decisions::Kind::Uneven};
+    word.value = units::Length::millimetres(3.3);
+    word.words = "even it out";
+    ASSERT_TRUE(shop.book.sendBack(shop.pass.id, {word}, {shop.stamp().at, "Lea"}));
+    choose(route::Order::OnlyOut, Scale::Whole, 0);
+    EXPECT_EQ(askedNote(), "A#0") << "though it lies inside";
+    EXPECT_TRUE(said("askedLimits").contains("sent back by Lea: even it out")) << said("askedLimits").toStdString();
+    type("3.2");
+    choose(route::Order::Chromatic, Scale::Whole, 0);
+    view.ask(Quantity::LetOff, keyboard::Note(2));
+    EXPECT_FALSE(said("askedLimits").contains("sent back"));
+}
+
 TEST_F(Way, TheScaleIsShownPlainly)
 {
     choose(route::Order::Chromatic, Scale::Tenths, 2);

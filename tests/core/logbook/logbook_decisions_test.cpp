@@ -164,6 +164,20 @@ TEST_F(DecisionsTest, ASpotCheckKeepsItsSampleAndIsNoPassOfTheRound)
     EXPECT_FALSE(book.signPass(begun.id, shopSet(), {}, ben, {}));
 }
 
+TEST_F(DecisionsTest, WhatWasSentBackWaitsInThePassAndInEveryLaterOneUntilItIsRead)
+{
+    ASSERT_TRUE(book.sendBack(1, {about(40, 5, "turn the button")}, ben));
+    const auto next = book.beginPass({.instrument = 1, .began = moment(30)}, ada);
+    for (const auto &pass : {*book.pass(1), next}) {
+        ASSERT_EQ(sentBackTo(book, pass).size(), 1u) << pass.id;
+        EXPECT_EQ(sentBackTo(book, pass)[0].words, "turn the button");
+    }
+    book.enter(next.id, reading(letOff(40), 5'000'000), ada);
+    EXPECT_TRUE(sentBackTo(book, next).empty()) << "read again, though no better";
+    book.enter(1, reading(letOff(40), 3'000'000), ada);
+    EXPECT_TRUE(sentBackTo(book, *book.pass(1)).empty());
+}
+
 TEST_F(DecisionsTest, WhatWasSentBackStaysWhenANewerPassPassesItBy)
 {
     ASSERT_TRUE(book.sendBack(1, {about(40, 5, "turn the button")}, ben));

@@ -66,6 +66,14 @@ TEST(Route, AsksAllQuantitiesOfANoteBeforeTheNextWhereToldSo)
                             Stop{Quantity::LetOff, Note(2)}));
 }
 
+TEST(Route, WhatWasSentBackIsAskedForWithWhatIsOut)
+{
+    const Choice choice{.order = Order::OnlyOut, .quantities = {Quantity::LetOff}};
+    Ground ground = twoSections();
+    ground.sentBack = {{Quantity::LetOff, Note(9)}, {Quantity::Dip, Note(3)}, {Quantity::LetOff, Note(2)}};
+    EXPECT_THAT(numbersOf(choice, ground), ElementsAre(2, 9));
+}
+
 TEST(Route, AsksOnlyForWhatIsOut)
 {
     Ground ground{.compass = {Note(1), Note(3)}};
