@@ -1,11 +1,12 @@
 // Crafted logbooks: the bytes say where a sound logbook is changed, four bytes a change (place, place, place, value).
 // Whatever it is then, it is read, or refused as a broken world; nothing else.
+#include "fuzz_folder.h"
+
 #include "logbook/logbook.h"
 #include "logbook/verify_history.h"
 
 #include <cstdint>
 #include <cstdlib>
-#include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <string>
@@ -14,35 +15,9 @@ using namespace hammerline;
 
 namespace {
 
-class Folder {
-public:
-    Folder()
-    {
-        std::string pattern = (std::filesystem::temp_directory_path() / "fuzz-logbook-XXXXXX").string();
-        m_path = mkdtemp(pattern.data());
-    }
-    Folder(const Folder &) = delete;
-    Folder &operator=(const Folder &) = delete;
-    ~Folder()
-    {
-        std::error_code none;
-        std::filesystem::remove_all(m_path, none);
-    }
-    [[nodiscard]] std::string file(const std::string &name) const { return m_path + "/" + name; }
-
-private:
-    std::string m_path;
-};
-
-const Folder &folder()
-{
-    static const Folder own;
-    return own;
-}
-
 std::string soundLogbook()
 {
-    const std::string path = folder().file("sound");
+    const std::string path = fuzzFolder().file("sound");
     {
         const logbook::Stamp stamp{readings::Instant(std::chrono::milliseconds(1'770'000'000'000)), "Ada"};
         auto book = logbook::Logbook::create(path, stamp).value();
@@ -79,7 +54,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size
         const std::size_t place = data[at] | std::size_t{data[at + 1]} << 8 | std::size_t{data[at + 2]} << 16;
         crafted[place % crafted.size()] = static_cast<char>(data[at + 3]);
     }
-    const std::string path = folder().file("crafted");
+    const std::string path = fuzzFolder().file("crafted");
     std::ofstream(path, std::ios::binary | std::ios::trunc) << crafted;
     try {
         readAll(path);
