@@ -50,8 +50,14 @@ Typing EntrySession::typing() const
 const decisions::SentBack *EntrySession::sentBackAt(catalogue::Quantity quantity, keyboard::Note note) const
 {
     const auto *item = decisions::findDecision(m_sentBack, quantity, note);
-    // Sent back in an older pass: any value here is a reading since.
-    return item != nullptr && (valueOf(quantity, note) == item->value || !valueOf(quantity, note)) ? item : nullptr;
+    if (item == nullptr)
+        return nullptr;
+    std::vector<readings::Reading> here;
+    for (const auto &[place, reading] : m_readings)
+        here.push_back(reading);
+    // A pair that was never read here may have been sent back in an older pass.
+    const auto value = valueOf(quantity, note);
+    return value && review::readSince(*item, value, here) ? nullptr : item;
 }
 
 bool EntrySession::markFault(keyboard::Note note, const std::string &fault, bool marked)

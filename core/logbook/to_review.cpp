@@ -67,10 +67,11 @@ std::vector<decisions::SentBack> sentBackTo(const Logbook &book, const readings:
         const auto sentBack = each.began > pass.began ? std::vector<decisions::SentBack>{} : book.decisions(each.id).sentBack;
         if (sentBack.empty())
             continue;
-        const auto there = each.id == pass.id ? here : book.values(each.id);
+        const auto read = book.readings(each.id);
+        const auto there = readings::meansOf(read);
         for (const decisions::SentBack &item : sentBack) {
             const bool readHere = each.id != pass.id && here.value(item.quantity, item.note).has_value();
-            if (!readHere && there.value(item.quantity, item.note) == item.value)
+            if (!readHere && !review::readSince(item, there.value(item.quantity, item.note), read))
                 waiting.insert_or_assign({item.quantity, item.note}, item);
         }
     }

@@ -48,7 +48,8 @@ Item itemOf(const JudgedPass &pass, const Verdict &verdict, Kind kind)
     nameReader(item, pass);
     if (const auto *back = findDecision(pass.decided.sentBack, verdict.quantity, verdict.note)) {
         item.sentBack = *back;
-        item.course = back->value == verdict.value ? Course::SentBack : Course::ReadAgain;
+        const bool since = readSince(*back, verdict.value, pass.readings);
+        item.course = since ? Course::ReadAgain : Course::SentBack;
     }
     return item;
 }
@@ -66,6 +67,16 @@ bool isReadIn(const JudgedPass &pass, const Verdict &verdict)
 }
 
 } // namespace
+
+bool readSince(const decisions::SentBack &sentBack, const std::optional<units::Amount> &valueNow,
+               const std::vector<readings::Reading> &among)
+{
+    if (valueNow != sentBack.value)
+        return true;
+    return std::ranges::any_of(among, [&](const readings::Reading &reading) {
+        return sentBack.isOf(reading.place.quantity, reading.place.note) && reading.at > sentBack.at;
+    });
+}
 
 std::vector<Item> itemsOf(const JudgedPass &pass)
 {

@@ -56,6 +56,10 @@ struct JudgedPass {
 /// Worst first; equals by instrument, quantity, note.
 [[nodiscard]] std::vector<Item> queueOf(const std::vector<JudgedPass> &passes);
 
+/// Was the pair read after it was sent back? Any other value says so, and so does the same value read later.
+[[nodiscard]] bool readSince(const decisions::SentBack &sentBack, const std::optional<units::Amount> &valueNow,
+                             const std::vector<readings::Reading> &among);
+
 /// An item that is none any more, with what was decided about it.
 struct Settled {
     Item item{}; ///< kind as it was when it was decided about; the verdict is today's
