@@ -55,6 +55,8 @@ void MainWindow::decide(const std::vector<review::Item> &items, const QString &t
     }
     if (items.empty())
         return;
+    if (m_workshop->stamp().person.empty())
+        askPerson();
     const auto words = m_prompts.askText(this, {title, nameOf(items) + '\n' + label, {}});
     if (!words)
         return;

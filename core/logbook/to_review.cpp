@@ -43,14 +43,20 @@ std::vector<review::JudgedPass> passesToReview(const Logbook &book, const instru
                                                const tolerance::ToleranceSet &set)
 {
     std::vector<review::JudgedPass> judged;
+    bool closed = false; // by a signature; what was sent back before it is no news any more
     for (const readings::Pass &pass : readPasses(book, instrument.id)) {
         if (judged.empty()) {
             judged.push_back(judgedPass(book, instrument, pass, set));
             continue;
         }
-        if (book.decisions(pass.id).sentBack.empty())
+        const auto decided = book.decisions(pass.id);
+        closed = closed || decisions::isSigned(decided.standing);
+        if (decided.sentBack.empty())
             continue;
-        auto older = review::leftBehind(judgedPass(book, instrument, pass, set), judged);
+        auto older = judgedPass(book, instrument, pass, set);
+        if (!closed)
+            review::takeWordsAlong(older, judged.front());
+        older = review::leftBehind(std::move(older), judged);
         if (older.judgement.verdicts.empty())
             continue;
         review::leaveMissingTo(older, judged);
@@ -64,7 +70,8 @@ std::vector<decisions::SentBack> sentBackTo(const Logbook &book, const readings:
     const auto here = book.values(pass.id);
     std::map<std::pair<catalogue::Quantity, keyboard::Note>, decisions::SentBack> waiting;
     for (const readings::Pass &each : book.passes(pass.instrument)) {
-        const auto sentBack = each.began > pass.began ? std::vector<decisions::SentBack>{} : book.decisions(each.id).sentBack;
+        const auto sentBack =
+            each.began > pass.began ? std::vector<decisions::SentBack>{} : book.decisions(each.id).sentBack;
         if (sentBack.empty())
             continue;
         const auto read = book.readings(each.id);

@@ -17,7 +17,8 @@ namespace hammerline::logbook {
                                             const readings::Pass &pass, const tolerance::ToleranceSet &set);
 
 /// What the lead looks at of an instrument: its newest pass with readings; then, newer first, of each older one what
-/// was sent back and has not been read since. Empty: it has no readings.
+/// was sent back and has not been read since. The newest carries along what was sent back before and is read there, as
+/// far back as the last signature. Empty: it has no readings.
 [[nodiscard]] std::vector<review::JudgedPass>
 passesToReview(const Logbook &book, const instrument::Instrument &instrument, const tolerance::ToleranceSet &set);
 

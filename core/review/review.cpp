@@ -113,7 +113,7 @@ std::vector<Settled> mendedOf(const JudgedPass &pass)
     std::vector<Settled> settled;
     for (const Verdict &verdict : pass.judgement.verdicts) {
         const auto *back = findDecision(pass.decided.sentBack, verdict.quantity, verdict.note);
-        if (back != nullptr && !kindOf(verdict) && back->value != verdict.value)
+        if (back != nullptr && !kindOf(verdict))
             settled.push_back({itemOf(pass, verdict, back->kind), *back});
     }
     return settled;
@@ -126,6 +126,18 @@ JudgedPass leftBehind(JudgedPass older, const std::vector<JudgedPass> &newer)
         return !wasSentBack || std::ranges::any_of(newer, [&](const auto &pass) { return isReadIn(pass, verdict); });
     });
     return older;
+}
+
+void takeWordsAlong(const JudgedPass &older, JudgedPass &newer)
+{
+    auto &words = newer.decided.sentBack;
+    for (const decisions::SentBack &word : older.decided.sentBack) {
+        const Verdict *now = newer.judgement.find(word.quantity, word.note);
+        if (now != nullptr && isReadIn(newer, *now) && findDecision(words, word.quantity, word.note) == nullptr)
+            words.push_back(word);
+    }
+    std::ranges::stable_sort(words, {},
+                             [](const decisions::SentBack &word) { return std::tuple(word.quantity, word.note); });
 }
 
 void leaveMissingTo(const JudgedPass &older, std::vector<JudgedPass> &newer)

@@ -67,12 +67,15 @@ struct Settled {
 };
 /// Accepted items whose concession holds, in the order of the verdicts.
 [[nodiscard]] std::vector<Settled> concededOf(const JudgedPass &pass);
-/// Sent back, read again, and inside now, in the order of the verdicts.
+/// Sent back, and no item any more, in the order of the verdicts. Its own value may have stayed: an uneven note is
+/// mended at its neighbour too.
 [[nodiscard]] std::vector<Settled> mendedOf(const JudgedPass &pass);
 
 /// What the items leave out: all of `older` that was sent back and that nobody has read or judged in `newer` passes.
 /// An item sent back does not vanish because a newer pass was begun elsewhere on the keyboard.
 [[nodiscard]] JudgedPass leftBehind(JudgedPass older, const std::vector<JudgedPass> &newer);
+/// What was sent back in `older` and is read in `newer` goes on there with the lead's word, unless a word stands there.
+void takeWordsAlong(const JudgedPass &older, JudgedPass &newer);
 /// Takes out of `newer` what is merely not read there and stands in `older`: one item a pair, the one that says more.
 void leaveMissingTo(const JudgedPass &older, std::vector<JudgedPass> &newer);
 

@@ -4,6 +4,9 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
+#include <iterator>
+
 namespace hammerline::logbook {
 namespace {
 
@@ -190,6 +193,27 @@ TEST_F(DecisionsTest, WhatWasSentBackStaysWhenANewerPassPassesItBy)
     EXPECT_EQ(itemsAt(41).at(0).pass, next.id) << "nobody sent it back: it is merely missing";
     book.enter(next.id, reading(letOff(40), 3'000'000), ada);
     EXPECT_TRUE(itemsAt(40).empty());
+}
+
+TEST_F(DecisionsTest, WhatWasSentBackAndMendedInANewerPassIsListedAsMendedUntilASignature)
+{
+    ASSERT_TRUE(book.sendBack(1, {about(40, 5, "turn the button")}, ben));
+    const auto next = book.beginPass({.instrument = 1, .began = moment(30)}, ada);
+    book.enter(next.id, reading(letOff(40), 3'000'000), ada);
+    book.enter(next.id, reading(letOff(41), 3'000'000), ada);
+    const auto mended = [this] {
+        std::vector<review::Settled> all;
+        for (const auto &pass : passesToReview(book, book.instrument(1).value(), shopSet()))
+            std::ranges::move(review::mendedOf(pass), std::back_inserter(all));
+        return all;
+    };
+    EXPECT_TRUE(queue().empty());
+    ASSERT_EQ(mended().size(), 1u);
+    EXPECT_EQ(mended()[0].decision.words, "turn the button");
+    ASSERT_TRUE(book.signPass(next.id, shopSet(), {"shop", "{}"}, ben, "done"));
+    const auto revisit = book.beginPass({.instrument = 1, .began = moment(60)}, ada);
+    book.enter(revisit.id, reading(letOff(40), 3'000'000), ada);
+    EXPECT_TRUE(mended().empty()) << "what a signed pass closed is no news at the next visit";
 }
 
 } // namespace

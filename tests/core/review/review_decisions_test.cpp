@@ -74,6 +74,32 @@ TEST(ReviewDecisions, WhatWasSentBackStaysUntilItIsMended)
     EXPECT_EQ(mendedOf(pass)[0].item.kind, Kind::Out);
 }
 
+TEST(ReviewDecisions, WhatIsMendedAtItsNeighbourIsListedThoughItsOwnValueStayed)
+{
+    JudgedPass pass = judged({letOff(1, Status::In, 3)});
+    pass.decided.sentBack = {about(1, Kind::Uneven, 3)};
+    EXPECT_TRUE(itemsOf(pass).empty());
+    ASSERT_EQ(mendedOf(pass).size(), 1u) << "nothing leaves silently";
+    EXPECT_EQ(mendedOf(pass)[0].item.kind, Kind::Uneven);
+}
+
+TEST(ReviewDecisions, TheWordOfAnOlderPassGoesAlongToTheNewerOneThatReadTheNote)
+{
+    JudgedPass older = judged({letOff(1, Status::Out, 5), letOff(2, Status::Out, 5), letOff(3, Status::Out, 5)});
+    older.decided.sentBack = {about(1, Kind::Out, 5), about(2, Kind::Out, 5), about(3, Kind::Out, 5)};
+    JudgedPass newer = judged({letOff(1, Status::In, 3), letOff(2, Status::Out, 4.5), letOff(3, Status::Missing, 0)});
+    takeWordsAlong(older, newer);
+    ASSERT_EQ(mendedOf(newer).size(), 1u);
+    EXPECT_EQ(mendedOf(newer)[0].item.verdict.note, Note(1));
+    const auto items = itemsOf(newer);
+    ASSERT_EQ(items.size(), 2u);
+    EXPECT_EQ(items[0].course, Course::ReadAgain);
+    EXPECT_EQ(items[1].course, Course::Open) << "not read there: it waits in the older pass";
+    older.decided.sentBack[0].words = "older still";
+    takeWordsAlong(older, newer);
+    EXPECT_EQ(mendedOf(newer)[0].decision.words, "said") << "the newer word stands";
+}
+
 TEST(ReviewDecisions, AnItemTellsWhoReadItLastAndWhen)
 {
     JudgedPass pass = judged({letOff(1, Status::Out, 5), letOff(2, Status::Missing, 0)});
