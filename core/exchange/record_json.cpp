@@ -182,6 +182,32 @@ OrderedJson signaturesTree(const std::vector<sale_record::Signature> &signatures
     return list;
 }
 
+OrderedJson driftTree(const analysis::Drift &drift)
+{
+    const auto dimension = catalogue::infoOf(drift.quantity).dimension;
+    OrderedJson json;
+    json["quantity"] = catalogue::idOf(drift.quantity);
+    putText(json, "section", drift.section);
+    json["pairs"] = drift.change.pairs;
+    putMeasure(json, "mean_change", dimension, drift.change.meanChange);
+    putMeasure(json, "told_apart", dimension, drift.toldApart);
+    json["way"] = analysis::idOf(drift.way);
+    putCount(json, "moved", drift.moved);
+    json["most_note"] = drift.most.number();
+    putMeasure(json, "most_change", dimension, drift.mostChange);
+    return json;
+}
+
+OrderedJson sinceTree(const sale_record::Since &since)
+{
+    OrderedJson json;
+    json["before"] = passTree(since.before);
+    json["changes"] = OrderedJson::array();
+    for (const auto &drift : since.changes)
+        json["changes"].push_back(driftTree(drift));
+    return json;
+}
+
 std::string_view idOf(sale_record::Caution caution)
 {
     using sale_record::Caution;
@@ -225,11 +251,14 @@ std::string recordJson(const sale_record::SaleRecord &record)
     json["tolerances"] = toleranceSetTree(record.set);
     json["judged_pairs"] = record.judgedPairs();
     json["pairs_inside"] = record.pairsInside();
+    json["pairs_in_doubt"] = sale_record::pairsInDoubtOf(record.asLeft);
     if (record.asFound)
         json["as_found"] = partTree(*record.asFound);
     json["as_left"] = partTree(record.asLeft);
     if (!record.change.empty())
         json["change"] = comparisonsTree(record.change);
+    if (record.since)
+        json["since"] = sinceTree(*record.since);
     json["exceptions"] = verdictsTree(record.exceptions);
     putList(json, "concessions", concessionsTree(record.concessions));
     putList(json, "signatures", signaturesTree(record.signatures));

@@ -149,6 +149,25 @@ outcome::Fault wrongAction(const RecordInput &input)
                 " one; choose a set for it"};
 }
 
+/// A recheck beside what it rechecks; absent for any other pass, and where nothing was left before.
+std::optional<Since> sinceBefore(const SaleRecord &record, std::span<const PassWithReadings *const> measured)
+{
+    const PassPart &now = record.asLeft;
+    if (now.pass.purpose != Purpose::Recheck)
+        return std::nullopt;
+    std::vector<readings::Pass> passes;
+    for (const PassWithReadings *pass : measured)
+        passes.push_back(pass->first);
+    const readings::Pass *left = analysis::leftBefore(passes, now.pass);
+    if (left == nullptr)
+        return std::nullopt;
+    const auto with =
+        std::ranges::find(measured, left->id, [](const PassWithReadings *pass) { return pass->first.id; });
+    const analysis::MeasuredPass before{*left, readings::meansOf((*with)->second)};
+    return Since{*left,
+                 analysis::driftBetween(before, {now.pass, now.values}, record.instrument.sections, &record.set)};
+}
+
 SaleRecord headOf(const RecordInput &input)
 {
     SaleRecord record;
@@ -229,6 +248,7 @@ outcome::Outcome<SaleRecord> assemble(const RecordInput &input)
         record.asFound = partOf(*found, input);
         record.change = analysis::compare(record.asFound->values, record.asLeft.values, &input.set);
     }
+    record.since = sinceBefore(record, passes);
     record.exceptions = exceptionsOf(record.asLeft.judgement);
     return record;
 }

@@ -4,6 +4,7 @@
 // JSON.
 
 #include "analysis/analysis.h"
+#include "analysis/drift.h"
 #include "decisions/decisions.h"
 #include "dossier/dossier.h"
 #include "instrument/instrument.h"
@@ -73,6 +74,12 @@ struct PassPart {
     std::vector<FeltFault> felt{}; ///< by note, then fault
 };
 
+/// What moved between the day on which the instrument was left and a recheck.
+struct Since {
+    readings::Pass before{};                ///< what the recheck is held against: analysis::leftBefore
+    std::vector<analysis::Drift> changes{}; ///< as analysis::driftBetween gives them; empty: no note was read twice
+};
+
 /// JPEG copies of photographs by their digest.
 using Pictures = std::map<std::string, std::string>;
 
@@ -92,6 +99,7 @@ struct SaleRecord {
     /// where there is none, or where asLeft is that pass itself.
     std::optional<PassPart> asFound{};
     analysis::Comparisons change{}; ///< as found -> as left; empty without an as-found pass
+    std::optional<Since> since{};   ///< present where asLeft is a recheck of an instrument that was left before
     /// Out, marginal, uneven or missing as left, worst first in half-widths; those without one come last, missing
     /// after the others; equals by quantity, then note.
     std::vector<tolerance::Verdict> exceptions{};

@@ -799,6 +799,74 @@ abweichung</translation>
         <source>fault</source>
         <translation>Fehler</translation>
     </message>
+    <message>
+        <source>no change that the gauges can tell</source>
+        <translation>keine Änderung, die die Messmittel erkennen lassen</translation>
+    </message>
+    <message>
+        <source>has become smaller</source>
+        <translation>ist kleiner geworden</translation>
+    </message>
+    <message>
+        <source>has become larger</source>
+        <translation>ist größer geworden</translation>
+    </message>
+    <message>
+        <source>how well the gauges tell is not known</source>
+        <translation>wie fein die Messmittel unterscheiden, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>told apart
+from</source>
+        <translation>unter-
+scheidbar ab</translation>
+    </message>
+    <message>
+        <source>notes
+moved</source>
+        <translation>Töne
+bewegt</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation>am meisten</translation>
+    </message>
+    <message>
+        <source>which way</source>
+        <translation>in welche Richtung</translation>
+    </message>
+    <message>
+        <source>What moved since it was left</source>
+        <translation>Was sich seit der Abgabe verändert hat</translation>
+    </message>
+    <message>
+        <source>Climate on both days. %1 %2</source>
+        <translation>Klima an beiden Tagen. %1 %2</translation>
+    </message>
+    <message>
+        <source>No note was read on both days.</source>
+        <translation>Kein Ton wurde an beiden Tagen gemessen.</translation>
+    </message>
+    <message>
+        <source>A change is told apart from none where it is larger than the expanded uncertainty (k = 2) of a difference of two readings, which stands under “told apart from”. The mean of many notes is held against the same figure: what a gauge has wrong, it has wrong on every note alike.</source>
+        <translation>Eine Änderung gilt als erkannt, wo sie größer ist als die erweiterte Messunsicherheit (k = 2) einer Differenz zweier Messwerte; diese steht unter „unterscheidbar ab“. Das Mittel vieler Töne wird an derselben Größe gemessen: Was ein Messmittel falsch zeigt, zeigt es auf jedem Ton gleich falsch.</translation>
+    </message>
+    <message>
+        <source>No reading as left that is inside its limits lies so near to one that the doubt of the measuring could put it outside.</source>
+        <translation>Kein Messwert der Abgabe, der innerhalb seiner Grenzen liegt, liegt so nahe an einer, dass der Messzweifel ihn nach außen bringen könnte.</translation>
+    </message>
+    <message>
+        <source>Readings as left that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</source>
+        <translation>Messwerte der Abgabe, die innerhalb ihrer Grenzen liegen, einer Grenze aber näher sind als der Messzweifel (Messmittel, Personen, Ablesung): %1.</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>

@@ -799,6 +799,74 @@ deviation</translation>
         <source>fault</source>
         <translation>fault</translation>
     </message>
+    <message>
+        <source>no change that the gauges can tell</source>
+        <translation>no change that the gauges can tell</translation>
+    </message>
+    <message>
+        <source>has become smaller</source>
+        <translation>has become smaller</translation>
+    </message>
+    <message>
+        <source>has become larger</source>
+        <translation>has become larger</translation>
+    </message>
+    <message>
+        <source>how well the gauges tell is not known</source>
+        <translation>how well the gauges tell is not known</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>told apart
+from</source>
+        <translation>told apart
+from</translation>
+    </message>
+    <message>
+        <source>notes
+moved</source>
+        <translation>notes
+moved</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation>most</translation>
+    </message>
+    <message>
+        <source>which way</source>
+        <translation>which way</translation>
+    </message>
+    <message>
+        <source>What moved since it was left</source>
+        <translation>What moved since it was left</translation>
+    </message>
+    <message>
+        <source>Climate on both days. %1 %2</source>
+        <translation>Climate on both days. %1 %2</translation>
+    </message>
+    <message>
+        <source>No note was read on both days.</source>
+        <translation>No note was read on both days.</translation>
+    </message>
+    <message>
+        <source>A change is told apart from none where it is larger than the expanded uncertainty (k = 2) of a difference of two readings, which stands under “told apart from”. The mean of many notes is held against the same figure: what a gauge has wrong, it has wrong on every note alike.</source>
+        <translation>A change is told apart from none where it is larger than the expanded uncertainty (k = 2) of a difference of two readings, which stands under “told apart from”. The mean of many notes is held against the same figure: what a gauge has wrong, it has wrong on every note alike.</translation>
+    </message>
+    <message>
+        <source>No reading as left that is inside its limits lies so near to one that the doubt of the measuring could put it outside.</source>
+        <translation>No reading as left that is inside its limits lies so near to one that the doubt of the measuring could put it outside.</translation>
+    </message>
+    <message>
+        <source>Readings as left that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</source>
+        <translation>Readings as left that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>

@@ -26,17 +26,6 @@ QString timeText(const Pass &pass)
         .replace(QStringLiteral(":00Z"), QStringLiteral(" UTC"));
 }
 
-QString climateText(const Pass &pass, const Context &context)
-{
-    QStringList parts;
-    if (pass.climate.celsius)
-        parts << Record::tr("%1 °C").arg(wording::numberText(*pass.climate.celsius, 1, context.form));
-    if (pass.climate.relativeHumidityPercent)
-        parts << Record::tr("%1 % relative humidity")
-                     .arg(wording::numberText(*pass.climate.relativeHumidityPercent, 0, context.form));
-    return orNotStated(parts.join(QStringLiteral(", ")));
-}
-
 QString lengthText(units::Length length, const Context &context)
 {
     if (length == units::Length())
@@ -223,6 +212,17 @@ void setHistory(Sheet &sheet, const Context &context)
 }
 
 } // namespace
+
+QString climateText(const Pass &pass, const Context &context)
+{
+    QStringList parts;
+    if (pass.climate.celsius)
+        parts << Record::tr("%1 °C").arg(wording::numberText(*pass.climate.celsius, 1, context.form));
+    if (pass.climate.relativeHumidityPercent)
+        parts << Record::tr("%1 % relative humidity")
+                     .arg(wording::numberText(*pass.climate.relativeHumidityPercent, 0, context.form));
+    return orNotStated(parts.join(QStringLiteral(", ")));
+}
 
 void setMethod(Sheet &sheet, const Context &context)
 {

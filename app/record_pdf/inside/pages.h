@@ -29,6 +29,8 @@ struct Context {
 
 void setFrontPage(Sheet &sheet, const Context &context);
 void setSummary(Sheet &sheet, const Context &context);
+/// What moved since it was left, on a record of a recheck; part of the summary.
+void setDrift(Sheet &sheet, const Context &context);
 void setCharts(Sheet &sheet, const Context &context);
 void setExceptions(Sheet &sheet, const Context &context);
 void setTolerances(Sheet &sheet, const Context &context);
@@ -42,6 +44,9 @@ void setCautions(Sheet &sheet, const Context &context);
 [[nodiscard]] QImage pictureOf(const sale_record::SaleRecord &record, const dossier::Photograph &photograph);
 /// As large as `place` lets it be, at its top left; nothing where it is null.
 void paintPicture(QPainter &painter, const QRectF &place, const QImage &picture);
+
+/// "20.5 °C, 48 % relative humidity", or that it is not stated.
+[[nodiscard]] QString climateText(const readings::Pass &pass, const Context &context);
 
 /// Names of chapters that other chapters point to.
 [[nodiscard]] QString exceptionsChapter();

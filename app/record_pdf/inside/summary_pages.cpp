@@ -81,6 +81,18 @@ void setStates(Sheet &sheet, const Context &context)
     sheet.skip(8);
 }
 
+/// In plain words: what is inside, and could yet be outside by the doubt of the measuring.
+void setDoubt(Sheet &sheet, const Context &context)
+{
+    const int doubtful = sale_record::pairsInDoubtOf(context.record.asLeft);
+    sheet.paragraph(doubtful == 0 ? Record::tr("No reading as left that is inside its limits lies so near to one that "
+                                               "the doubt of the measuring could put it outside.")
+                                  : Record::tr("Readings as left that are inside their limits, but nearer to one than "
+                                               "the doubt of the measuring (gauge, people, reading off): %1.")
+                                        .arg(doubtful));
+    sheet.skip(4);
+}
+
 QString signedFigure(double display, catalogue::Quantity quantity, const Context &context)
 {
     const QString text = figure(display, quantity, context);
@@ -159,8 +171,10 @@ void setSummary(Sheet &sheet, const Context &context)
 {
     sheet.chapter(context.hasBefore() ? Record::tr("Before and after") : Record::tr("The state in figures"));
     setStates(sheet, context);
+    setDoubt(sheet, context);
     if (!context.record.change.empty())
         setChanges(sheet, context);
+    setDrift(sheet, context);
 }
 
 void setCharts(Sheet &sheet, const Context &context)
