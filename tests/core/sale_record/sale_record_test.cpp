@@ -235,6 +235,35 @@ TEST(SaleRecord, WhatWasFeltIsToldOfItsOwnPassByNote)
     EXPECT_THAT(record.asLeft.felt, testing::IsEmpty());
 }
 
+TEST(SaleRecord, ARecheckIsHeldAgainstTheNewestPassThatWasLeft)
+{
+    RecordInput input = fiveNotes();
+    input.instrument.sections = {{"low", {Note(40), Note(41)}}, {"high", {Note(42), Note(44)}}};
+    addPass(input, Purpose::AsLeft, 1, {2, 2, 2, 2, 2});
+    addPass(input, Purpose::AsLeft, 2, {3, 3, 3, 3, 3});
+    addPass(input, Purpose::Recheck, 400, {3, 3, 3.5, 3.5, 3.5});
+    for (auto &pass : input.passes)
+        pass.first.gauge.expandedUncertainty = Length::millimetres(0.1);
+    const SaleRecord record = assembled(input);
+    ASSERT_TRUE(record.since);
+    EXPECT_EQ(record.since->before.id, 2);
+    ASSERT_EQ(record.since->changes.size(), 3u) << "the whole, then its two sections";
+    EXPECT_NEAR(record.since->changes[0].change.meanChange, 0.3, 1e-12);
+    EXPECT_EQ(record.since->changes[1].way, analysis::Way::NotToldApart);
+    EXPECT_EQ(record.since->changes[2].way, analysis::Way::Larger);
+    EXPECT_EQ(record.since->changes[2].section, "high");
+}
+
+TEST(SaleRecord, NothingMovedSinceWhereNothingWasLeftBefore)
+{
+    RecordInput input = fiveNotes();
+    addPass(input, Purpose::AsFound, 1, {2});
+    addPass(input, Purpose::Recheck, 2, {3});
+    EXPECT_FALSE(assembled(input).since);
+    input.passes.back().first.purpose = Purpose::AsLeft;
+    EXPECT_FALSE(assembled(input).since);
+}
+
 TEST(SaleRecord, WhatNobodyReadIsNamed)
 {
     RecordInput input = fiveNotes();

@@ -1,0 +1,71 @@
+// What a calibration report must hold, clause by clause: ISO/IEC 17025:2017, 7.8. The clauses are cited by number and
+// in our own words. The pages are read as another program finds them.
+
+#include "full_record.h"
+#include "record_file.h"
+
+#include <QRegularExpression>
+
+namespace hammerline::record_pdf {
+namespace {
+
+struct Clause {
+    const char *number;
+    const char *asks;
+    std::vector<const char *> said; ///< every one of these stands on the pages
+};
+
+const std::vector<Clause> clauses{
+    {"7.8.2.1 a", "a title", {"Regulation record"}},
+    {"7.8.2.1 b", "who issues it", {"by Invented Workshop with Hammerline"}},
+    {"7.8.2.1 d", "that every page is known as a part, and the end is", {"page 1 of"}},
+    {"7.8.2.1 f", "the method", {"How it was measured", "how it is measured", "dip measured at"}},
+    {"7.8.2.1 g", "the item and its state", {"Schoolhouse upright", "31 207", "Hammers grooved"}},
+    {"7.8.2.1 i", "the days of the work", {"2026-02-12 09:00 UTC", "2026-03-03 09:00 UTC"}},
+    {"7.8.2.1 j", "the day of issue", {"Issued 4 March 2026"}},
+    {"7.8.2.1 l", "that it speaks of what was measured alone", {"of no other day", "speaks of the day"}},
+    {"7.8.2.1 m", "results with their units", {"Let-off (mm)", "Every reading"}},
+    {"7.8.2.1 n", "departures and exclusions", {"acrylic laid over", "What was not measured", "Accepted as they are"}},
+    {"7.8.2.1 o", "who authorises it", {"Signed by Lead One on 4 March 2026"}},
+    {"7.8.4.1 a", "uncertainty, in the unit of the reading", {"its expanded uncertainty, k = 2", "0.100 mm"}},
+    {"7.8.4.1 b", "conditions that sway the results", {"20.5 °C, 48 % relative humidity"}},
+    {"7.8.4.1 c", "with what it was measured", {"Depth gauge, dial", "resolution of the gauge"}},
+    {"7.8.4.1 d", "results before and after adjustment", {"as found", "as left", "What changed"}},
+    {"7.8.6.1", "the decision rule and its risk", {"Decision rule", "share that risk"}},
+    {"7.8.6.2", "which results, against what, by which rule", {"Tolerance set:", "out of limits"}},
+    {"7.8.8.2", "which report an amended one replaces", {"It takes the place of revision 1", "dddd dddd"}},
+    {"7.8.8.1", "why it was changed", {"let-off read again"}},
+    {"7.8.7 / JCGM 106", "in, but within the doubt of the measuring", {"than the doubt of the measuring"}}};
+
+class ReportClauses : public RecordFile {};
+
+TEST_F(ReportClauses, EachIsAnsweredOnThePages)
+{
+    makeOf(sale_record::assemble(fullInput()).value(), {});
+    const QString all = text().simplified();
+    for (const Clause &clause : clauses)
+        for (const char *said : clause.said)
+            EXPECT_TRUE(all.contains(QString::fromUtf8(said), Qt::CaseInsensitive))
+                << clause.number << ", " << clause.asks << ": " << said;
+}
+
+/// 7.8.2.1 d: no page can be taken away unseen.
+TEST_F(ReportClauses, EveryPageSaysWhichOfHowManyItIs)
+{
+    makeOf(sale_record::assemble(fullInput()).value(), {});
+    const QStringList pages = text().split(QLatin1Char('\f'), Qt::SkipEmptyParts);
+    ASSERT_GT(pages.size(), 5);
+    for (int page = 1; page <= pages.size(); ++page)
+        EXPECT_TRUE(pages[page - 1].contains(QStringLiteral("page %1 of %2").arg(page).arg(pages.size()))) << page;
+}
+
+/// 7.8.2.1 d and g: a page on its own says of which instrument it is.
+TEST_F(ReportClauses, EveryPageNamesTheInstrument)
+{
+    makeOf(sale_record::assemble(fullInput()).value(), {});
+    for (const QString &page : text().split(QLatin1Char('\f'), Qt::SkipEmptyParts))
+        EXPECT_TRUE(page.contains(QStringLiteral("Schoolhouse upright"))) << page.left(200).toStdString();
+}
+
+} // namespace
+} // namespace hammerline::record_pdf
