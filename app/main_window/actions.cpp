@@ -70,6 +70,7 @@ void addInstrumentMenu(Actions &made, QMenu *menu)
     made.acceptItem = add(menu, "&Accept the note as it is…", "acceptItem", QKeySequence(Qt::ALT | Qt::Key_A));
     made.sendItemBack = add(menu, "Send the note bac&k…", "sendItemBack", QKeySequence(Qt::ALT | Qt::Key_K));
     made.signPass = add(menu, "&Sign the pass…", "signPass");
+    made.spotChecks = menu->addMenu(tr("Spot &checks"));
     made.reopenPass = add(menu, "&Open a signed pass again…", "reopenPass");
 }
 

@@ -24,7 +24,7 @@ struct Actions {
     QAction *unitOfPass, *unitMillimetre, *unitInch;
     QAction *themeSystem, *themeLight, *themeDark;
     std::array<QAction *, textPercents.size()> textSizes;
-    QMenu *recent, *bench;
+    QMenu *recent, *bench, *spotChecks;
 };
 
 /// Owned by `window`, put into its menu bar.

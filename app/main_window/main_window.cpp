@@ -3,6 +3,7 @@
 #include "main_window/bench_menu.h"
 #include "main_window/bench_tools.h"
 #include "main_window/daily_backup.h"
+#include "main_window/spot_check_menu.h"
 #include "main_window/start_page.h"
 #include "main_window/strip_area.h"
 #include "main_window/workshop_panel.h"
@@ -79,6 +80,8 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     new BenchMenu({this, m_actions.bench, m_views->bench(), *m_workshop, m_prompts, m_settings.store()});
     auto *tools = new BenchTools({this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder});
     connect(tools, &BenchTools::benchWanted, m_views, [this] { m_views->go(View::Bench); });
+    auto *checks = new SpotCheckMenu({this, m_actions.spotChecks, *m_workshop, m_prompts});
+    connect(checks, &SpotCheckMenu::benchWanted, m_views, [this] { m_views->go(View::Bench); });
     m_workshop->setPerson(m_settings.person().toStdString());
     tick(m_actions, m_settings);
     m_timer.setInterval(pollMilliseconds);
