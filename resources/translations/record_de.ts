@@ -800,8 +800,8 @@ abweichung</translation>
         <translation>Fehler</translation>
     </message>
     <message>
-        <source>no change that the gauges can tell</source>
-        <translation>keine Änderung, die die Messmittel erkennen lassen</translation>
+        <source>no change told apart</source>
+        <translation>keine erkennbare Änderung</translation>
     </message>
     <message>
         <source>has become smaller</source>
@@ -812,8 +812,8 @@ abweichung</translation>
         <translation>ist größer geworden</translation>
     </message>
     <message>
-        <source>how well the gauges tell is not known</source>
-        <translation>wie fein die Messmittel unterscheiden, ist nicht bekannt</translation>
+        <source>doubt of the gauge not known</source>
+        <translation>Messzweifel nicht bekannt</translation>
     </message>
     <message>
         <source>%1: %2</source>

@@ -800,8 +800,8 @@ deviation</translation>
         <translation>fault</translation>
     </message>
     <message>
-        <source>no change that the gauges can tell</source>
-        <translation>no change that the gauges can tell</translation>
+        <source>no change told apart</source>
+        <translation>no change told apart</translation>
     </message>
     <message>
         <source>has become smaller</source>
@@ -812,8 +812,8 @@ deviation</translation>
         <translation>has become larger</translation>
     </message>
     <message>
-        <source>how well the gauges tell is not known</source>
-        <translation>how well the gauges tell is not known</translation>
+        <source>doubt of the gauge not known</source>
+        <translation>doubt of the gauge not known</translation>
     </message>
     <message>
         <source>%1: %2</source>

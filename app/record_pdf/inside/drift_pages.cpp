@@ -31,7 +31,7 @@ QString wayText(Way way)
 {
     switch (way) {
     case Way::NotToldApart:
-        return Record::tr("no change that the gauges can tell");
+        return Record::tr("no change told apart");
     case Way::Smaller:
         return Record::tr("has become smaller");
     case Way::Larger:
@@ -39,7 +39,7 @@ QString wayText(Way way)
     case Way::Unknown:
         break;
     }
-    return Record::tr("how well the gauges tell is not known");
+    return Record::tr("doubt of the gauge not known");
 }
 
 /// The head of the measure on the line of the whole instrument, the section on the lines below it.

@@ -27,7 +27,7 @@ const std::vector<Clause> clauses{
     {"7.8.2.1 m", "results with their units", {"Let-off (mm)", "Every reading"}},
     {"7.8.2.1 n", "departures and exclusions", {"acrylic laid over", "What was not measured", "Accepted as they are"}},
     {"7.8.2.1 o", "who authorises it", {"Signed by Lead One on 4 March 2026"}},
-    {"7.8.4.1 a", "uncertainty, in the unit of the reading", {"its expanded uncertainty, k = 2", "0.100 mm"}},
+    {"7.8.4.1 a", "uncertainty, in the unit of the reading", {"its expanded uncertainty", "0.100 mm"}},
     {"7.8.4.1 b", "conditions that sway the results", {"20.5 °C, 48 % relative humidity"}},
     {"7.8.4.1 c", "with what it was measured", {"Depth gauge, dial", "resolution of the gauge"}},
     {"7.8.4.1 d", "results before and after adjustment", {"as found", "as left", "What changed"}},
