@@ -1,6 +1,7 @@
 // hammerline demo: writes the invented workshop into a new logbook.
 
 #include "command_line/inside/all_commands.h"
+#include "command_line/inside/drawn_photographs.h"
 #include "command_line/inside/verdict_words.h"
 
 #include "demo_workshop/demo_workshop.h"
@@ -25,8 +26,10 @@ public:
     outcome::Outcome<Answer> answer(const Surroundings &surroundings) override
     {
         const auto workshop = demo_workshop::makeWorkshop();
-        const demo_workshop::LogbookTarget target{
-            .path = m_logbook, .overwrite = m_force, .scratchPath = m_logbook + ".making-" + surroundings.newUid()};
+        const demo_workshop::LogbookTarget target{.path = m_logbook,
+                                                  .overwrite = m_force,
+                                                  .scratchPath = m_logbook + ".making-" + surroundings.newUid(),
+                                                  .drawer = drawnPhotograph};
         const auto written = demo_workshop::writeLogbook(workshop, target);
         if (!written)
             return written.faults();

@@ -141,6 +141,17 @@ void ActionState::setDipForAftertouch(keyboard::Note note, double spread, Dice &
     m_columns.at(Quantity::Dip).at(note) = std::clamp(wanted, middle - most, middle + most);
 }
 
+void ActionState::mend(Quantity quantity, keyboard::Note note, Dice &dice)
+{
+    constexpr double careful = 0.1;
+    if (quantity != Quantity::Dip && quantity != Quantity::Aftertouch)
+        m_columns.at(quantity).at(note) = target(quantity, note) + dice.normal(careful) * roomAround(quantity, note);
+    if (has(Quantity::Dip) && has(Quantity::Aftertouch) && value(Quantity::Dip, note))
+        setDipForAftertouch(note, careful, dice);
+    deriveAftertouch();
+    keepPossible();
+}
+
 void ActionState::settle(Dice &dice)
 {
     for (auto &[quantity, column] : m_columns) {

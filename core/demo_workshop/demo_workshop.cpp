@@ -1,9 +1,13 @@
 #include "demo_workshop/demo_workshop.h"
 
 #include "demo_workshop/inside/action_state.h"
+#include "demo_workshop/inside/dossiers.h"
+#include "demo_workshop/inside/lead.h"
 #include "demo_workshop/inside/measuring.h"
 #include "demo_workshop/inside/piano_plans.h"
 #include "exchange/built_in.h"
+
+#include <map>
 
 namespace hammerline::demo_workshop {
 namespace {
@@ -36,7 +40,7 @@ MadeInstrument madeFrom(const PianoPlan &plan, std::uint64_t seed)
 {
     Dice dice(seed, plan.instrument.name);
     const exchange::NamedSet named = exchange::findToleranceSet(plan.setId).value();
-    MadeInstrument made{.instrument = plan.instrument, .passes = {}};
+    MadeInstrument made{.instrument = plan.instrument, .passes = {}, .dossier = dossierOf(plan)};
     made.instrument.uid = dice.hexDigits(32);
     made.instrument.toleranceId = named.id;
     made.instrument.toleranceText = named.text;
@@ -46,11 +50,28 @@ MadeInstrument madeFrom(const PianoPlan &plan, std::uint64_t seed)
         Dice own(seed, plan.instrument.name + pass.began);
         live(state, pass, own);
         made.passes.push_back(measure(state, plan, pass, set, own));
+        Dice ofLead(seed, plan.instrument.name + pass.began + "lead");
+        lookAt(made.passes.back(), plan, pass, named.set, state, ofLead);
     }
     return made;
 }
 
 } // namespace
+
+std::vector<readings::Reading> readingsNow(const MadePass &made)
+{
+    std::map<readings::Place, readings::Reading> now;
+    for (const readings::Reading &reading : made.readings)
+        now.emplace(reading.place, reading);
+    for (const LeadDeed &deed : made.deeds)
+        if (const auto *again = std::get_if<ReadAgain>(&deed.what))
+            for (const readings::Reading &reading : again->readings)
+                now.insert_or_assign(reading.place, reading);
+    std::vector<readings::Reading> readings;
+    for (auto &[place, reading] : now)
+        readings.push_back(std::move(reading));
+    return readings;
+}
 
 Workshop makeWorkshop(std::uint64_t seed)
 {

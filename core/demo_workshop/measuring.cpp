@@ -67,38 +67,12 @@ readings::Gauge gaugeFor(Writing writing)
     return {};
 }
 
-bool isGap(const PianoPlan &plan, Quantity quantity, keyboard::Note note)
-{
-    return std::ranges::any_of(plan.gaps, [&](const Gap &gap) {
-        return gap.note == note &&
-               (gap.quantities.empty() || std::ranges::find(gap.quantities, quantity) != gap.quantities.end());
-    });
-}
-
 std::string heardAt(const PianoPlan &plan, const PassPlan &pass, const readings::Place &place)
 {
     if (pass.purpose != readings::Purpose::AsFound || place.quantity != Quantity::LetOff || place.take != 1)
         return {};
     const auto found = std::ranges::find(plan.heard, place.note, &HeardFault::note);
     return found == plan.heard.end() ? std::string() : found->words;
-}
-
-readings::Reading readOnce(double truth, const readings::Place &place, const PassPlan &pass, Dice &dice)
-{
-    const auto &info = catalogue::infoOf(place.quantity);
-    double shown = truth + dice.normal(noiseOf(info.dimension, pass.writing));
-    if (!info.mayBeNegative)
-        shown = std::max(shown, 0.0);
-    const std::string typed = written(shown, info.dimension, pass.writing);
-    const units::TypedForm form{.dimension = info.dimension,
-                                .bareUnit = isInches(pass.writing) ? units::Unit::Inch : units::Unit::Millimetre,
-                                .allowNegative = info.mayBeNegative};
-    return {.place = place,
-            .value = units::parseAmount(typed, form).value().value,
-            .typed = typed,
-            .remark = {},
-            .person = pass.person,
-            .at = {}};
 }
 
 std::vector<Quantity> quantitiesOf(const PassPlan &pass, const tolerance::ToleranceSet &set)
@@ -146,17 +120,43 @@ std::string written(double value, units::Dimension dimension, Writing writing)
     return {};
 }
 
+bool isGap(const PianoPlan &plan, Quantity quantity, keyboard::Note note, const std::string &moment)
+{
+    return std::ranges::any_of(plan.gaps, [&](const Gap &gap) {
+        return gap.note == note && (gap.until.empty() || moment < gap.until) &&
+               (gap.quantities.empty() || std::ranges::find(gap.quantities, quantity) != gap.quantities.end());
+    });
+}
+
+readings::Reading readOnce(double truth, const readings::Place &place, const PassPlan &pass, Dice &dice)
+{
+    const auto &info = catalogue::infoOf(place.quantity);
+    double shown = truth + dice.normal(noiseOf(info.dimension, pass.writing));
+    if (!info.mayBeNegative)
+        shown = std::max(shown, 0.0);
+    const std::string typed = written(shown, info.dimension, pass.writing);
+    const units::TypedForm form{.dimension = info.dimension,
+                                .bareUnit = isInches(pass.writing) ? units::Unit::Inch : units::Unit::Millimetre,
+                                .allowNegative = info.mayBeNegative};
+    return {.place = place,
+            .value = units::parseAmount(typed, form).value().value,
+            .typed = typed,
+            .remark = {},
+            .person = pass.person,
+            .at = {}};
+}
+
 MadePass measure(const ActionState &state, const PianoPlan &plan, const PassPlan &pass,
                  const tolerance::ToleranceSet &set, Dice &dice)
 {
-    MadePass made{.pass = emptyPass(pass, dice), .readings = {}};
+    MadePass made{.pass = emptyPass(pass, dice), .readings = {}, .deeds = {}};
     readings::Instant at = made.pass.began;
     const keyboard::Compass &compass = plan.instrument.compass;
     for (const Quantity quantity : quantitiesOf(pass, set)) {
         for (int number = compass.first.number(); number <= compass.last.number(); ++number) {
             const keyboard::Note note(number);
             const auto truth = state.value(quantity, note);
-            if (!truth || isGap(plan, quantity, note))
+            if (!truth || isGap(plan, quantity, note, pass.began))
                 continue;
             for (int take = 1; take <= pass.takes; ++take) {
                 const readings::Place place{.quantity = quantity, .note = note, .take = take};

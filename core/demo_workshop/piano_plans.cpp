@@ -26,6 +26,21 @@ constexpr units::Length centimetres(int count)
     return units::Length::nanometres(count * std::int64_t{10'000'000});
 }
 
+LeadPlan leadOfFullUpright()
+{
+    return {.sampled = "2024-02-12T08:10:00Z",
+            .looked = "2024-02-12T09:40:00Z",
+            .unevenSentBack = 4,
+            .mended = "2024-02-12T14:05:00Z",
+            .whyMissing = "No string, or a hammer glued in today: read when it can be.",
+            .signedAt = "2024-02-13T16:20:00Z",
+            .reopened = "2024-02-19T08:30:00Z",
+            .whyReopened = "Note 3 can be read now that its hammer is in.",
+            .readLate = "2024-02-19T10:00:00Z",
+            .signedAgain = "2024-02-19T11:15:00Z",
+            .delivered = "2024-02-21T15:00:00Z"};
+}
+
 PianoPlan fullUpright()
 {
     PianoPlan plan;
@@ -49,7 +64,7 @@ PianoPlan fullUpright()
         .state = State::SignedOff};
     plan.setId = "full-upright";
     plan.wear = 1.1;
-    plan.gaps = {{Note(3), {}}, {Note(71), {Quantity::LetOff, Quantity::Checking}}};
+    plan.gaps = {{Note(3), {}, "2024-02-19T00:00:00Z"}, {Note(71), {Quantity::LetOff, Quantity::Checking}}};
     plan.heard = {{Note(40), "double strikes on a slow stroke"}, {Note(52), "returns sluggishly in damp weather"}};
     plan.passes = {{.purpose = Purpose::AsFound,
                     .began = "2024-02-02T09:10:00Z",
@@ -66,12 +81,16 @@ PianoPlan fullUpright()
                     .began = "2024-02-09T13:05:00Z",
                     .person = ada,
                     .climate = {20.5, 46.0},
-                    .spread = 0.27},
+                    .spread = 0.27,
+                    .lead = leadOfFullUpright()},
                    {.purpose = Purpose::Recheck,
-                    .began = "2024-08-17T10:00:00Z",
+                    .began = "2025-02-11T10:00:00Z",
                     .person = ben,
-                    .climate = {24.0, 58.0},
-                    .remark = "Half a year on; nothing was turned before measuring."}};
+                    .climate = {22.0, 34.0},
+                    .remark = "A year on; nothing was turned before measuring.",
+                    .lead = {.whyMissing = "The string of this note is still missing; the hall was told.",
+                             .signedAt = "2025-02-13T09:00:00Z",
+                             .cameBack = "2025-02-11T12:30:00Z"}}};
     plan.passes[2].remark = "Note 3 has a new hammer that is not measured yet.";
     return plan;
 }
@@ -181,7 +200,12 @@ PianoPlan console()
          .began = "2023-09-18T15:30:00Z",
          .person = ada,
          .climate = {21.0, 55.0},
-         .spread = 0.24},
+         .spread = 0.24,
+         .lead = {.looked = "2023-09-19T09:00:00Z",
+                  .unevenSentBack = 2,
+                  .mended = "2023-09-19T13:20:00Z",
+                  .signedAt = "2023-09-20T10:40:00Z",
+                  .delivered = "2023-09-22T14:00:00Z"}},
         {.purpose = Purpose::Recheck,
          .began = "2024-03-20T11:00:00Z",
          .person = ada,
@@ -225,7 +249,8 @@ PianoPlan parlourGrand()
          .climate = {20.0, 47.0},
          .spread = 0.38,
          .forgotten = 0.06,
-         .remark = "Finished late; the lead should look at this one."}};
+         .remark = "Finished late; the lead should look at this one.",
+         .lead = {.looked = "2024-03-25T08:20:00Z", .sendsBackFrom = 1.6}}};
     return plan;
 }
 

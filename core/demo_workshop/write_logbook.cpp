@@ -1,6 +1,6 @@
 #include "demo_workshop/write_logbook.h"
 
-#include "logbook/logbook.h"
+#include "demo_workshop/inside/fill_logbook.h"
 
 #include <filesystem>
 
@@ -26,36 +26,17 @@ private:
     std::string m_path;
 };
 
-logbook::Stamp stampOf(const readings::Pass &pass)
-{
-    return {.at = pass.began, .person = pass.person};
-}
-
-outcome::Outcome<bool> fill(logbook::Logbook &book, const MadeInstrument &made)
-{
-    const logbook::Stamp taken = made.passes.empty() ? logbook::Stamp{} : stampOf(made.passes.front().pass);
-    const auto added = book.addInstrument(made.instrument, taken);
-    if (!added)
-        return added.faults();
-    for (const MadePass &one : made.passes) {
-        readings::Pass pass = one.pass;
-        pass.instrument = added.value().id;
-        static_cast<void>(book.importPass(pass, one.readings, stampOf(pass)));
-    }
-    return true;
-}
-
 /// Closed when it returns, so that everything stands in the one file.
-outcome::Outcome<bool> writeTo(const std::string &path, const Workshop &workshop)
+outcome::Outcome<bool> writeTo(const Workshop &workshop, const LogbookTarget &target)
 {
     const readings::Instant opened = workshop.instruments.empty() || workshop.instruments.front().passes.empty()
                                          ? readings::Instant{}
                                          : workshop.instruments.front().passes.front().pass.began;
-    auto book = logbook::Logbook::create(path, {.at = opened, .person = {}});
+    auto book = logbook::Logbook::create(target.scratchPath, {.at = opened, .person = {}});
     if (!book)
         return book.faults();
     for (const MadeInstrument &made : workshop.instruments)
-        if (const auto filled = fill(book.value(), made); !filled)
+        if (const auto filled = fill(book.value(), made, target.drawer); !filled)
             return filled.faults();
     return true;
 }
@@ -78,7 +59,7 @@ outcome::Outcome<bool> writeLogbook(const Workshop &workshop, const LogbookTarge
         return outcome::Fault{.file = target.path,
                               .problem = "the file is there already; name another or give --force"};
     const Scratch scratch(target.scratchPath);
-    const auto made = writeTo(target.scratchPath, workshop);
+    const auto made = writeTo(workshop, target);
     if (!made)
         return made.faults();
     try {

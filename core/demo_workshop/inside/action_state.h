@@ -15,8 +15,11 @@ public:
     /// Worn as the plan says, away from the targets of `set`.
     ActionState(const PianoPlan &plan, const tolerance::ToleranceSet &set, Dice &dice);
 
-    /// A worker sets what is far from its target; the dip last, for the aftertouch. `spread` in distances from the target to its nearer limit.
+    /// A worker sets what is far from its target; the dip last, for the aftertouch. `spread` in distances from the
+    /// target to its nearer limit.
     void regulate(const PassPlan &pass, Dice &dice);
+    /// One note set again after a lead's word; where it can be, the dip follows for the aftertouch.
+    void mend(catalogue::Quantity quantity, keyboard::Note note, Dice &dice);
     /// Felt gives and the season turns: small changes, alike on neighbours.
     void settle(Dice &dice);
 

@@ -18,6 +18,24 @@ enum class Writing {
     ThousandthsOfInch,      ///< 0.125
 };
 
+/// What the lead does about a pass, each at a moment (RFC 3339); empty: not (yet).
+struct LeadPlan {
+    std::string sampled{};    ///< reads a sample again
+    std::string looked{};     ///< sends back what is out, and some of what is uneven
+    double sendsBackFrom = 0; ///< half-widths from which on
+    int unevenSentBack = 0;   ///< how many of them
+    std::string mended{};     ///< the reader sets and reads again what was sent back
+    std::string accepted{};   ///< accepts what is left
+    std::string whyMissing{}; ///< of what could not be read
+    std::string signedAt{};
+    std::string reopened{};
+    std::string whyReopened{};
+    std::string readLate{}; ///< gaps that are closed then are read
+    std::string signedAgain{};
+    std::string delivered{};
+    std::string cameBack{}; ///< for a revisit; in review again
+};
+
 struct PassPlan {
     readings::Purpose purpose = readings::Purpose::AsFound;
     std::string began{}; ///< RFC 3339
@@ -31,12 +49,14 @@ struct PassPlan {
     double spread = 0.22;
     double forgotten = 0;
     std::string remark{};
+    LeadPlan lead{};
 };
 
 /// A note that cannot be read (its hammer or string is gone), or a single reading that was left out.
 struct Gap {
     keyboard::Note note{};
     std::vector<catalogue::Quantity> quantities{}; ///< empty: all
+    std::string until{};                           ///< read by passes from this moment on (RFC 3339); empty: by none
 };
 
 /// Something heard or felt rather than measured; stands beside the let-off of its note as found.
@@ -49,7 +69,7 @@ struct PianoPlan {
     instrument::Instrument instrument{};
     std::string setId{};
     std::string alsoReadBy{}; ///< a second set whose quantities are read too, and not judged; empty: none
-    double wear = 1; ///< 1: played for a generation without regulation
+    double wear = 1;          ///< 1: played for a generation without regulation
     std::vector<Gap> gaps{};
     std::vector<HeardFault> heard{};
     std::vector<PassPlan> passes{};
