@@ -9,6 +9,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cstdio>
+#include <memory>
 
 namespace hammerline {
 namespace {
@@ -16,6 +18,16 @@ namespace {
 using test_support::fileText;
 using test_support::runCommand;
 using test_support::ScratchFolder;
+
+/// The words of the pages, as another program finds them.
+std::string pagesOf(const std::string &path)
+{
+    const std::unique_ptr<FILE, int (*)(FILE *)> pipe(popen(("pdftotext '" + path + "' -").c_str(), "r"), pclose);
+    std::string text;
+    for (int byte = std::fgetc(pipe.get()); byte != EOF; byte = std::fgetc(pipe.get()))
+        text += static_cast<char>(byte);
+    return text;
+}
 
 class RecordCommand : public ::testing::Test {
 protected:
@@ -98,6 +110,27 @@ TEST_F(RecordCommand, SpeaksTheLanguageThatIsAskedFor)
     EXPECT_NE(fileText(to).find("/Lang (de)"), std::string::npos);
     expectRefused({"record", m_book, "--instrument", "1", "--to", m_folder.file("x.pdf"), "--language", "xx"},
                   "--language");
+}
+
+TEST_F(RecordCommand, BuyerAndPriceStayOutOfPagesAndDataUnlessAskedFor)
+{
+    const auto silent = m_folder.file("silent.pdf");
+    const auto telling = m_folder.file("telling.pdf");
+    ASSERT_EQ(runCommand({"record", m_book, "--instrument", "4", "--to", silent}).status, 0);
+    ASSERT_EQ(runCommand({"record", m_book, "--instrument", "4", "--to", telling, "--with-sale"}).status, 0);
+    for (const char *word : {"An invented family", "2400 (invented)", "Fetched on a dry day"}) {
+        const auto holdsIt = [word](const seal::EmbeddedFile &file) {
+            return file.content.find(word) != std::string::npos;
+        };
+        const auto quiet = seal::verifyRecord(fileText(silent)).files;
+        EXPECT_EQ(quiet.size(), 4u);
+        EXPECT_TRUE(std::ranges::none_of(quiet, holdsIt)) << word;
+        EXPECT_EQ(pagesOf(silent).find(word), std::string::npos) << word;
+        EXPECT_EQ(fileText(silent).find(word), std::string::npos) << word;
+        EXPECT_NE(pagesOf(telling).find(word), std::string::npos) << word;
+        const auto told = seal::verifyRecord(fileText(telling)).files;
+        EXPECT_EQ(std::ranges::count_if(told, holdsIt), 1) << word << ": record.json alone";
+    }
 }
 
 TEST_F(RecordCommand, AKeyUnderAPassphraseSealsForThoseWhoKnowIt)
