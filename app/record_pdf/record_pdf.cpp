@@ -4,6 +4,7 @@
 #include "exchange/readings_csv.h"
 #include "paper/paper.h"
 #include "record_pdf/inside/pages.h"
+#include "record_pdf/inside/trade_words.h"
 #include "seal/seal.h"
 
 #include <QColorSpace>
@@ -95,7 +96,7 @@ std::vector<seal::Attachment> attachmentsOf(const sale_record::SaleRecord &recor
     return files;
 }
 
-seal::Dressing dressingOf(const Context &context)
+seal::Dressing dressingOf(const Context &context, const sale_record::SaleRecord &data)
 {
     seal::Dressing dressing;
     dressing.title = titleOf(context).toStdString();
@@ -104,7 +105,7 @@ seal::Dressing dressingOf(const Context &context)
     dressing.language = context.options.locale.bcp47Name().toStdString();
     dressing.made = context.record.issued;
     dressing.iccProfile = QColorSpace(QColorSpace::SRgb).iccProfile().toStdString();
-    dressing.attachments = attachmentsOf(context.record);
+    dressing.attachments = attachmentsOf(data);
     return dressing;
 }
 
@@ -113,13 +114,14 @@ seal::Dressing dressingOf(const Context &context)
 QByteArray makeRecordPdf(const sale_record::SaleRecord &record, const RecordPdfOptions &options)
 {
     const LanguageInForce language(options.words);
-    const Context context{record, options, wording::formOf(record.asLeft.pass, options.locale)};
+    const auto shown = inTradeWords(record);
+    const Context context{shown, options, wording::formOf(record.asLeft.pass, options.locale)};
     Sheet sheet(paper::pointsOf(sizeOf(options.paper)));
     setPages(sheet, context);
     const auto frame = [&](QPainter &painter, int page) { paintFrame(painter, sheet, page, context); };
     const QByteArray pages = paper::paintedPages(sheet, sizeOf(options.paper), frame);
-    const std::string dressed =
-        seal::dress(std::string_view(pages.constData(), static_cast<std::size_t>(pages.size())), dressingOf(context));
+    const std::string dressed = seal::dress(std::string_view(pages.constData(), static_cast<std::size_t>(pages.size())),
+                                            dressingOf(context, record));
     return QByteArray::fromStdString(dressed);
 }
 

@@ -867,6 +867,14 @@ bewegt</translation>
         <source>Readings as left that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</source>
         <translation>Messwerte der Abgabe, die innerhalb ihrer Grenzen liegen, einer Grenze aber näher sind als der Messzweifel (Messmittel, Personen, Ablesung): %1.</translation>
     </message>
+    <message>
+        <source>step</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>Looked at and accepted as they are, with the reason: %1.</source>
+        <translation>Angesehen und mit Begründung so angenommen: %1.</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -1519,6 +1527,381 @@ bewegt</translation>
     <message>
         <source>on target</source>
         <translation>auf dem Sollwert</translation>
+    </message>
+</context>
+<context>
+    <name>trade</name>
+    <message>
+        <source>low bass</source>
+        <translation>tiefer Bass</translation>
+    </message>
+    <message>
+        <source>bass</source>
+        <translation>Bass</translation>
+    </message>
+    <message>
+        <source>tenor</source>
+        <translation>Tenor</translation>
+    </message>
+    <message>
+        <source>treble</source>
+        <translation>Diskant</translation>
+    </message>
+    <message>
+        <source>high treble</source>
+        <translation>hoher Diskant</translation>
+    </message>
+    <message>
+        <source>one covered string</source>
+        <translation>eine umsponnene Saite</translation>
+    </message>
+    <message>
+        <source>two covered strings</source>
+        <translation>zwei umsponnene Saiten</translation>
+    </message>
+    <message>
+        <source>three covered strings</source>
+        <translation>drei umsponnene Saiten</translation>
+    </message>
+    <message>
+        <source>one plain string</source>
+        <translation>eine blanke Saite</translation>
+    </message>
+    <message>
+        <source>two plain strings</source>
+        <translation>zwei blanke Saiten</translation>
+    </message>
+    <message>
+        <source>three plain strings</source>
+        <translation>drei blanke Saiten</translation>
+    </message>
+    <message>
+        <source>single wound</source>
+        <translation>einfach umsponnen</translation>
+    </message>
+    <message>
+        <source>three plain</source>
+        <translation>drei blanke</translation>
+    </message>
+    <message>
+        <source>wedge</source>
+        <translation>Keil</translation>
+    </message>
+    <message>
+        <source>split wedge</source>
+        <translation>geteilter Keil</translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <translation>flach</translation>
+    </message>
+    <message>
+        <source>single flat</source>
+        <translation>einzeln flach</translation>
+    </message>
+    <message>
+        <source>double flat</source>
+        <translation>doppelt flach</translation>
+    </message>
+    <message>
+        <source>over the hammers</source>
+        <translation>über den Hämmern</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>hammers</source>
+        <translation>Hämmer</translation>
+    </message>
+    <message>
+        <source>hammer heads</source>
+        <translation>Hammerköpfe</translation>
+    </message>
+    <message>
+        <source>hammer shanks</source>
+        <translation>Hammerstiele</translation>
+    </message>
+    <message>
+        <source>hammer flanges</source>
+        <translation>Hammerkapseln</translation>
+    </message>
+    <message>
+        <source>hammer butts</source>
+        <translation>Hammernüsse</translation>
+    </message>
+    <message>
+        <source>bridle straps</source>
+        <translation>Bändchen</translation>
+    </message>
+    <message>
+        <source>key coverings</source>
+        <translation>Tastenbeläge</translation>
+    </message>
+    <message>
+        <source>keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>key frame</source>
+        <translation>Klaviaturrahmen</translation>
+    </message>
+    <message>
+        <source>key bed</source>
+        <translation>Stuhlboden</translation>
+    </message>
+    <message>
+        <source>key bushings</source>
+        <translation>Tastengarnierungen</translation>
+    </message>
+    <message>
+        <source>front rail punchings</source>
+        <translation>Vorderdruckscheiben</translation>
+    </message>
+    <message>
+        <source>balance rail punchings</source>
+        <translation>Waagscheiben</translation>
+    </message>
+    <message>
+        <source>damper felts</source>
+        <translation>Dämpferfilze</translation>
+    </message>
+    <message>
+        <source>strings</source>
+        <translation>Saiten</translation>
+    </message>
+    <message>
+        <source>bass strings</source>
+        <translation>Basssaiten</translation>
+    </message>
+    <message>
+        <source>tuning pins</source>
+        <translation>Stimmwirbel</translation>
+    </message>
+    <message>
+        <source>springs</source>
+        <translation>Federn</translation>
+    </message>
+    <message>
+        <source>repetition springs</source>
+        <translation>Repetierfedern</translation>
+    </message>
+    <message>
+        <source>wippens</source>
+        <translation>Hebeglieder</translation>
+    </message>
+    <message>
+        <source>jacks</source>
+        <translation>Stoßzungen</translation>
+    </message>
+    <message>
+        <source>let-off buttons</source>
+        <translation>Auslösepuppen</translation>
+    </message>
+    <message>
+        <source>backchecks</source>
+        <translation>Fänger</translation>
+    </message>
+    <message>
+        <source>casters</source>
+        <translation>Rollen</translation>
+    </message>
+    <message>
+        <source>action</source>
+        <translation>Mechanik</translation>
+    </message>
+    <message>
+        <source>pedals</source>
+        <translation>Pedale</translation>
+    </message>
+    <message>
+        <source>soundboard</source>
+        <translation>Resonanzboden</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation>Gehäuse</translation>
+    </message>
+    <message>
+        <source>felt</source>
+        <translation>Filz</translation>
+    </message>
+    <message>
+        <source>woven felt</source>
+        <translation>Gewebefilz</translation>
+    </message>
+    <message>
+        <source>cloth</source>
+        <translation>Tuch</translation>
+    </message>
+    <message>
+        <source>leather</source>
+        <translation>Leder</translation>
+    </message>
+    <message>
+        <source>acrylic</source>
+        <translation>Acryl</translation>
+    </message>
+    <message>
+        <source>celluloid</source>
+        <translation>Zelluloid</translation>
+    </message>
+    <message>
+        <source>ivory</source>
+        <translation>Elfenbein</translation>
+    </message>
+    <message>
+        <source>wood</source>
+        <translation>Holz</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>Stahl</translation>
+    </message>
+    <message>
+        <source>copper on steel</source>
+        <translation>Kupfer auf Stahl</translation>
+    </message>
+    <message>
+        <source>cotton</source>
+        <translation>Baumwolle</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>Vorderansicht</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>left side</source>
+        <translation>linke Seite</translation>
+    </message>
+    <message>
+        <source>right side</source>
+        <translation>rechte Seite</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>Innenansicht</translation>
+    </message>
+    <message>
+        <source>blocking</source>
+        <translation>blockiert</translation>
+    </message>
+    <message>
+        <source>double striking</source>
+        <translation>schlägt doppelt an</translation>
+    </message>
+    <message>
+        <source>bobbling</source>
+        <translation>stottert</translation>
+    </message>
+    <message>
+        <source>sluggish return</source>
+        <translation>kehrt träge zurück</translation>
+    </message>
+    <message>
+        <source>click</source>
+        <translation>klickt</translation>
+    </message>
+    <message>
+        <source>Full-size upright, reference</source>
+        <translation>Großes Klavier, Bezugswerte</translation>
+    </message>
+    <message>
+        <source>Console or small upright, reference</source>
+        <translation>Kleines Klavier, Bezugswerte</translation>
+    </message>
+    <message>
+        <source>Grand under 2 m, reference</source>
+        <translation>Flügel unter 2 m, Bezugswerte</translation>
+    </message>
+    <message>
+        <source>Grand over 2 m, reference</source>
+        <translation>Flügel über 2 m, Bezugswerte</translation>
+    </message>
+    <message>
+        <source>Grand touch weights, reference</source>
+        <translation>Spielgewichte des Flügels, Bezugswerte</translation>
+    </message>
+    <message>
+        <source>Published figures, named at each point; "no source" where it is our own choice</source>
+        <translation>Veröffentlichte Zahlen, bei jedem Punkt genannt; „ohne Quelle“, wo es unsere eigene Wahl ist</translation>
+    </message>
+    <message>
+        <source>A reference to start from, put together from published figures; it is nobody's specification.</source>
+        <translation>Bezugswerte für den Anfang, aus veröffentlichten Zahlen zusammengestellt; niemandes Vorschrift.</translation>
+    </message>
+    <message>
+        <source>The maker's own manual for the instrument outranks it, and so does the shop's own practice: copy the set and change it.</source>
+        <translation>Das Handbuch des Herstellers geht ihnen vor, ebenso die eigene Übung der Werkstatt: den Satz kopieren und ändern.</translation>
+    </message>
+    <message>
+        <source>For verticals of about 40 to 47 in (102 to 120 cm) whose action stands on the keys.</source>
+        <translation>Für Klaviere von etwa 40 bis 47 Zoll (102 bis 120 cm), deren Mechanik auf den Tasten steht.</translation>
+    </message>
+    <message>
+        <source>No figures were found that are published for such instruments alone; all but the blow are those of the full-size set.</source>
+        <translation>Eigens für solche Instrumente veröffentlichte Zahlen wurden nicht gefunden; alle außer der Steighöhe sind die des großen Satzes.</translation>
+    </message>
+    <message>
+        <source>For verticals of about 48 in (122 cm) and taller.</source>
+        <translation>Für Klaviere von etwa 48 Zoll (122 cm) an.</translation>
+    </message>
+    <message>
+        <source>For grands of 2 m and longer.</source>
+        <translation>Für Flügel ab 2 m.</translation>
+    </message>
+    <message>
+        <source>For grands shorter than 2 m.</source>
+        <translation>Für Flügel unter 2 m.</translation>
+    </message>
+    <message>
+        <source>Where sources disagree it follows: for let-off the taper from 3 to 2 mm (S18), not one figure for all notes (S20, S62); for lost motion the least that can be felt (S22), not 1/16 in (S21); for checking 15 mm (S20), with the 3/4 in of British practice (S23) as the upper limit; for dip 3/8 to 7/16 in (S23, S24), not the 11.5 mm of S18, which contradicts its own inches.</source>
+        <translation>Wo die Quellen einander widersprechen, folgt er: bei der Auslösung dem Verlauf von 3 auf 2 mm (S18), nicht einer Zahl für alle Töne (S20, S62); beim Leerweg dem Wenigsten, das man fühlt (S22), nicht 1/16 Zoll (S21); beim Fang 15 mm (S20), mit den 3/4 Zoll der britischen Übung (S23) als oberer Grenze; beim Tiefgang 3/8 bis 7/16 Zoll (S23, S24), nicht den 11,5 mm aus S18, die dort den Zollmaßen widersprechen.</translation>
+    </message>
+    <message>
+        <source>Where sources disagree it follows: for let-off the taper from bass to treble (S03) with 2 mm at the top (S81), not 3 mm throughout (S73); drop is taken below the let-off point (S01, S03), not from the string (S29, S40); for checking a fixed distance (S17, S36, S38), although one maker gives none (S39); for aftertouch .030 to .050 in (S32), not 1/8 in (S25).</source>
+        <translation>Wo die Quellen einander widersprechen, folgt er: bei der Auslösung dem Verlauf vom Bass zum Diskant (S03) mit 2 mm ganz oben (S81), nicht 3 mm durchweg (S73); das Absinken zählt vom Auslösepunkt an (S01, S03), nicht von der Saite (S29, S40); beim Fang einem festen Abstand (S17, S36, S38), obwohl ein Hersteller keinen nennt (S39); beim Nachdruck 0,030 bis 0,050 Zoll (S32), nicht 1/8 Zoll (S25).</translation>
+    </message>
+    <message>
+        <source>Instruments with a silencing rail need more let-off than this set allows; their maker's figure applies.</source>
+        <translation>Instrumente mit Stummschaltleiste brauchen mehr Auslösung, als dieser Satz erlaubt; es gilt die Zahl ihres Herstellers.</translation>
+    </message>
+    <message>
+        <source>Dip is meant at the front edge of the key.</source>
+        <translation>Der Tiefgang gilt an der Vorderkante der Taste.</translation>
+    </message>
+    <message>
+        <source>Actions of another design, such as one without aftertouch (S04), need their maker's figures.</source>
+        <translation>Mechaniken anderer Bauart, etwa eine ohne Nachdruck (S04), brauchen die Zahlen ihres Herstellers.</translation>
+    </message>
+    <message>
+        <source>Key height is not judged, because published figures start from different places.</source>
+        <translation>Die Tastenhöhe wird nicht beurteilt, weil die veröffentlichten Zahlen von verschiedenen Stellen aus zählen.</translation>
+    </message>
+    <message>
+        <source>Damper timing is not judged, because the top notes have no dampers; half of the blow is the usual figure.</source>
+        <translation>Der Dämpferbeginn wird nicht beurteilt, weil die höchsten Töne keine Dämpfer haben; üblich ist die halbe Steighöhe.</translation>
+    </message>
+    <message>
+        <source>Touch weights are judged by a set of their own.</source>
+        <translation>Spielgewichte beurteilt ein eigener Satz.</translation>
+    </message>
+    <message>
+        <source>It judges nothing but down weight and up weight, taken at the front of the key with the dampers lifted.</source>
+        <translation>Er beurteilt nur Niedergewicht und Aufgewicht, vorn an der Taste und bei gehobenen Dämpfern genommen.</translation>
+    </message>
+    <message>
+        <source>It follows one series of articles (S41), whose figures fall from bass to treble; others give one figure for all notes (S66, S67, S90), and what players like lies wider apart (S65).</source>
+        <translation>Er folgt einer Reihe von Aufsätzen (S41), deren Zahlen vom Bass zum Diskant fallen; andere geben eine Zahl für alle Töne (S66, S67, S90), und was Spieler mögen, liegt weiter auseinander (S65).</translation>
+    </message>
+    <message>
+        <source>Friction is half of down weight minus up weight, balance weight half of their sum; both are worked out, never judged.</source>
+        <translation>Die Reibung ist die halbe Differenz von Niedergewicht und Aufgewicht, das Ausgleichsgewicht die halbe Summe; beide werden gerechnet, nie beurteilt.</translation>
     </message>
 </context>
 </TS>

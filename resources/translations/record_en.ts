@@ -867,6 +867,14 @@ moved</translation>
         <source>Readings as left that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</source>
         <translation>Readings as left that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</translation>
     </message>
+    <message>
+        <source>step</source>
+        <translation>step</translation>
+    </message>
+    <message>
+        <source>Looked at and accepted as they are, with the reason: %1.</source>
+        <translation>Looked at and accepted as they are, with the reason: %1.</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>
@@ -1519,6 +1527,381 @@ moved</translation>
     <message>
         <source>on target</source>
         <translation>on target</translation>
+    </message>
+</context>
+<context>
+    <name>trade</name>
+    <message>
+        <source>low bass</source>
+        <translation>low bass</translation>
+    </message>
+    <message>
+        <source>bass</source>
+        <translation>bass</translation>
+    </message>
+    <message>
+        <source>tenor</source>
+        <translation>tenor</translation>
+    </message>
+    <message>
+        <source>treble</source>
+        <translation>treble</translation>
+    </message>
+    <message>
+        <source>high treble</source>
+        <translation>high treble</translation>
+    </message>
+    <message>
+        <source>one covered string</source>
+        <translation>one covered string</translation>
+    </message>
+    <message>
+        <source>two covered strings</source>
+        <translation>two covered strings</translation>
+    </message>
+    <message>
+        <source>three covered strings</source>
+        <translation>three covered strings</translation>
+    </message>
+    <message>
+        <source>one plain string</source>
+        <translation>one plain string</translation>
+    </message>
+    <message>
+        <source>two plain strings</source>
+        <translation>two plain strings</translation>
+    </message>
+    <message>
+        <source>three plain strings</source>
+        <translation>three plain strings</translation>
+    </message>
+    <message>
+        <source>single wound</source>
+        <translation>single wound</translation>
+    </message>
+    <message>
+        <source>three plain</source>
+        <translation>three plain</translation>
+    </message>
+    <message>
+        <source>wedge</source>
+        <translation>wedge</translation>
+    </message>
+    <message>
+        <source>split wedge</source>
+        <translation>split wedge</translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <translation>flat</translation>
+    </message>
+    <message>
+        <source>single flat</source>
+        <translation>single flat</translation>
+    </message>
+    <message>
+        <source>double flat</source>
+        <translation>double flat</translation>
+    </message>
+    <message>
+        <source>over the hammers</source>
+        <translation>over the hammers</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>none</translation>
+    </message>
+    <message>
+        <source>hammers</source>
+        <translation>hammers</translation>
+    </message>
+    <message>
+        <source>hammer heads</source>
+        <translation>hammer heads</translation>
+    </message>
+    <message>
+        <source>hammer shanks</source>
+        <translation>hammer shanks</translation>
+    </message>
+    <message>
+        <source>hammer flanges</source>
+        <translation>hammer flanges</translation>
+    </message>
+    <message>
+        <source>hammer butts</source>
+        <translation>hammer butts</translation>
+    </message>
+    <message>
+        <source>bridle straps</source>
+        <translation>bridle straps</translation>
+    </message>
+    <message>
+        <source>key coverings</source>
+        <translation>key coverings</translation>
+    </message>
+    <message>
+        <source>keys</source>
+        <translation>keys</translation>
+    </message>
+    <message>
+        <source>key frame</source>
+        <translation>key frame</translation>
+    </message>
+    <message>
+        <source>key bed</source>
+        <translation>key bed</translation>
+    </message>
+    <message>
+        <source>key bushings</source>
+        <translation>key bushings</translation>
+    </message>
+    <message>
+        <source>front rail punchings</source>
+        <translation>front rail punchings</translation>
+    </message>
+    <message>
+        <source>balance rail punchings</source>
+        <translation>balance rail punchings</translation>
+    </message>
+    <message>
+        <source>damper felts</source>
+        <translation>damper felts</translation>
+    </message>
+    <message>
+        <source>strings</source>
+        <translation>strings</translation>
+    </message>
+    <message>
+        <source>bass strings</source>
+        <translation>bass strings</translation>
+    </message>
+    <message>
+        <source>tuning pins</source>
+        <translation>tuning pins</translation>
+    </message>
+    <message>
+        <source>springs</source>
+        <translation>springs</translation>
+    </message>
+    <message>
+        <source>repetition springs</source>
+        <translation>repetition springs</translation>
+    </message>
+    <message>
+        <source>wippens</source>
+        <translation>wippens</translation>
+    </message>
+    <message>
+        <source>jacks</source>
+        <translation>jacks</translation>
+    </message>
+    <message>
+        <source>let-off buttons</source>
+        <translation>let-off buttons</translation>
+    </message>
+    <message>
+        <source>backchecks</source>
+        <translation>backchecks</translation>
+    </message>
+    <message>
+        <source>casters</source>
+        <translation>casters</translation>
+    </message>
+    <message>
+        <source>action</source>
+        <translation>action</translation>
+    </message>
+    <message>
+        <source>pedals</source>
+        <translation>pedals</translation>
+    </message>
+    <message>
+        <source>soundboard</source>
+        <translation>soundboard</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation>case</translation>
+    </message>
+    <message>
+        <source>felt</source>
+        <translation>felt</translation>
+    </message>
+    <message>
+        <source>woven felt</source>
+        <translation>woven felt</translation>
+    </message>
+    <message>
+        <source>cloth</source>
+        <translation>cloth</translation>
+    </message>
+    <message>
+        <source>leather</source>
+        <translation>leather</translation>
+    </message>
+    <message>
+        <source>acrylic</source>
+        <translation>acrylic</translation>
+    </message>
+    <message>
+        <source>celluloid</source>
+        <translation>celluloid</translation>
+    </message>
+    <message>
+        <source>ivory</source>
+        <translation>ivory</translation>
+    </message>
+    <message>
+        <source>wood</source>
+        <translation>wood</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>steel</translation>
+    </message>
+    <message>
+        <source>copper on steel</source>
+        <translation>copper on steel</translation>
+    </message>
+    <message>
+        <source>cotton</source>
+        <translation>cotton</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>front</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>back</translation>
+    </message>
+    <message>
+        <source>left side</source>
+        <translation>left side</translation>
+    </message>
+    <message>
+        <source>right side</source>
+        <translation>right side</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>inside</translation>
+    </message>
+    <message>
+        <source>blocking</source>
+        <translation>blocking</translation>
+    </message>
+    <message>
+        <source>double striking</source>
+        <translation>double striking</translation>
+    </message>
+    <message>
+        <source>bobbling</source>
+        <translation>bobbling</translation>
+    </message>
+    <message>
+        <source>sluggish return</source>
+        <translation>sluggish return</translation>
+    </message>
+    <message>
+        <source>click</source>
+        <translation>click</translation>
+    </message>
+    <message>
+        <source>Full-size upright, reference</source>
+        <translation>Full-size upright, reference</translation>
+    </message>
+    <message>
+        <source>Console or small upright, reference</source>
+        <translation>Console or small upright, reference</translation>
+    </message>
+    <message>
+        <source>Grand under 2 m, reference</source>
+        <translation>Grand under 2 m, reference</translation>
+    </message>
+    <message>
+        <source>Grand over 2 m, reference</source>
+        <translation>Grand over 2 m, reference</translation>
+    </message>
+    <message>
+        <source>Grand touch weights, reference</source>
+        <translation>Grand touch weights, reference</translation>
+    </message>
+    <message>
+        <source>Published figures, named at each point; "no source" where it is our own choice</source>
+        <translation>Published figures, named at each point; "no source" where it is our own choice</translation>
+    </message>
+    <message>
+        <source>A reference to start from, put together from published figures; it is nobody's specification.</source>
+        <translation>A reference to start from, put together from published figures; it is nobody's specification.</translation>
+    </message>
+    <message>
+        <source>The maker's own manual for the instrument outranks it, and so does the shop's own practice: copy the set and change it.</source>
+        <translation>The maker's own manual for the instrument outranks it, and so does the shop's own practice: copy the set and change it.</translation>
+    </message>
+    <message>
+        <source>For verticals of about 40 to 47 in (102 to 120 cm) whose action stands on the keys.</source>
+        <translation>For verticals of about 40 to 47 in (102 to 120 cm) whose action stands on the keys.</translation>
+    </message>
+    <message>
+        <source>No figures were found that are published for such instruments alone; all but the blow are those of the full-size set.</source>
+        <translation>No figures were found that are published for such instruments alone; all but the blow are those of the full-size set.</translation>
+    </message>
+    <message>
+        <source>For verticals of about 48 in (122 cm) and taller.</source>
+        <translation>For verticals of about 48 in (122 cm) and taller.</translation>
+    </message>
+    <message>
+        <source>For grands of 2 m and longer.</source>
+        <translation>For grands of 2 m and longer.</translation>
+    </message>
+    <message>
+        <source>For grands shorter than 2 m.</source>
+        <translation>For grands shorter than 2 m.</translation>
+    </message>
+    <message>
+        <source>Where sources disagree it follows: for let-off the taper from 3 to 2 mm (S18), not one figure for all notes (S20, S62); for lost motion the least that can be felt (S22), not 1/16 in (S21); for checking 15 mm (S20), with the 3/4 in of British practice (S23) as the upper limit; for dip 3/8 to 7/16 in (S23, S24), not the 11.5 mm of S18, which contradicts its own inches.</source>
+        <translation>Where sources disagree it follows: for let-off the taper from 3 to 2 mm (S18), not one figure for all notes (S20, S62); for lost motion the least that can be felt (S22), not 1/16 in (S21); for checking 15 mm (S20), with the 3/4 in of British practice (S23) as the upper limit; for dip 3/8 to 7/16 in (S23, S24), not the 11.5 mm of S18, which contradicts its own inches.</translation>
+    </message>
+    <message>
+        <source>Where sources disagree it follows: for let-off the taper from bass to treble (S03) with 2 mm at the top (S81), not 3 mm throughout (S73); drop is taken below the let-off point (S01, S03), not from the string (S29, S40); for checking a fixed distance (S17, S36, S38), although one maker gives none (S39); for aftertouch .030 to .050 in (S32), not 1/8 in (S25).</source>
+        <translation>Where sources disagree it follows: for let-off the taper from bass to treble (S03) with 2 mm at the top (S81), not 3 mm throughout (S73); drop is taken below the let-off point (S01, S03), not from the string (S29, S40); for checking a fixed distance (S17, S36, S38), although one maker gives none (S39); for aftertouch .030 to .050 in (S32), not 1/8 in (S25).</translation>
+    </message>
+    <message>
+        <source>Instruments with a silencing rail need more let-off than this set allows; their maker's figure applies.</source>
+        <translation>Instruments with a silencing rail need more let-off than this set allows; their maker's figure applies.</translation>
+    </message>
+    <message>
+        <source>Dip is meant at the front edge of the key.</source>
+        <translation>Dip is meant at the front edge of the key.</translation>
+    </message>
+    <message>
+        <source>Actions of another design, such as one without aftertouch (S04), need their maker's figures.</source>
+        <translation>Actions of another design, such as one without aftertouch (S04), need their maker's figures.</translation>
+    </message>
+    <message>
+        <source>Key height is not judged, because published figures start from different places.</source>
+        <translation>Key height is not judged, because published figures start from different places.</translation>
+    </message>
+    <message>
+        <source>Damper timing is not judged, because the top notes have no dampers; half of the blow is the usual figure.</source>
+        <translation>Damper timing is not judged, because the top notes have no dampers; half of the blow is the usual figure.</translation>
+    </message>
+    <message>
+        <source>Touch weights are judged by a set of their own.</source>
+        <translation>Touch weights are judged by a set of their own.</translation>
+    </message>
+    <message>
+        <source>It judges nothing but down weight and up weight, taken at the front of the key with the dampers lifted.</source>
+        <translation>It judges nothing but down weight and up weight, taken at the front of the key with the dampers lifted.</translation>
+    </message>
+    <message>
+        <source>It follows one series of articles (S41), whose figures fall from bass to treble; others give one figure for all notes (S66, S67, S90), and what players like lies wider apart (S65).</source>
+        <translation>It follows one series of articles (S41), whose figures fall from bass to treble; others give one figure for all notes (S66, S67, S90), and what players like lies wider apart (S65).</translation>
+    </message>
+    <message>
+        <source>Friction is half of down weight minus up weight, balance weight half of their sum; both are worked out, never judged.</source>
+        <translation>Friction is half of down weight minus up weight, balance weight half of their sum; both are worked out, never judged.</translation>
     </message>
 </context>
 </TS>

@@ -30,12 +30,12 @@ TextStyle nameStyle(const QString &name, double width, int lines)
     return {11, true, 0, 1.2};
 }
 
-/// The newest as it leaves, else the newest as it came; null picture: there is none.
+/// The first as it leaves, else the first as it came; null picture: there is none.
 QImage portraitOf(const sale_record::SaleRecord &record)
 {
     const dossier::Photograph *chosen = nullptr;
     for (const dossier::Photograph &photograph : record.dossier.photographs)
-        if (chosen == nullptr || photograph.moment >= chosen->moment)
+        if (chosen == nullptr || photograph.moment > chosen->moment)
             chosen = &photograph;
     return chosen ? pictureOf(record, *chosen) : QImage();
 }
@@ -233,19 +233,29 @@ void setMeanings(Sheet &sheet, const Context &context, double height)
     sheet.skip(8);
 }
 
+/// An uneven step is inside its limits and may have been accepted all the same.
+QString acceptedSentence(const sale_record::SaleRecord &record)
+{
+    if (record.concessions.empty())
+        return {};
+    return QLatin1Char(' ') +
+           Record::tr("Looked at and accepted as they are, with the reason: %1.").arg(record.concessions.size());
+}
+
 QString restSentence(const Context &context, const Sheet &sheet)
 {
     const auto &record = context.record;
     const int rest = record.judgedPairs() - record.pairsInside();
     if (rest == 0)
-        return Record::tr("Nothing that was promised is outside its limits or unmeasured.");
+        return Record::tr("Nothing that was promised is outside its limits or unmeasured.") + acceptedSentence(record);
     int missing = 0;
     for (const auto &verdict : record.exceptions)
         missing += verdict.status == tolerance::Status::Missing ? 1 : 0;
     return Record::tr("Outside their limits: %1. Promised and not measured: %2. Page %3 names each of them.")
-        .arg(rest - missing)
-        .arg(missing)
-        .arg(sheet.pageOf(exceptionsChapter()));
+               .arg(rest - missing)
+               .arg(missing)
+               .arg(sheet.pageOf(exceptionsChapter())) +
+           acceptedSentence(record);
 }
 
 constexpr double restHeight = 2 * plainText.size * plainText.leading;

@@ -221,6 +221,10 @@ QString climateText(const Pass &pass, const Context &context)
     if (pass.climate.relativeHumidityPercent)
         parts << Record::tr("%1 % relative humidity")
                      .arg(wording::numberText(*pass.climate.relativeHumidityPercent, 0, context.form));
+    // A figure and its unit stay on one line.
+    for (QString &part : parts)
+        part.replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"))
+            .replace(QStringLiteral(" °"), QStringLiteral("\u00a0°"));
     return orNotStated(parts.join(QStringLiteral(", ")));
 }
 

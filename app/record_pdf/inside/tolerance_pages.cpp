@@ -3,6 +3,7 @@
 
 #include "paper/table.h"
 #include "record_pdf/inside/pages.h"
+#include "record_pdf/inside/trade_words.h"
 
 #include "wording/wording.h"
 
@@ -38,9 +39,9 @@ QString limitText(const std::optional<units::Amount> &limit, const Context &cont
 QString sourceOf(const Point &point, const Entry &entry, const Context &context)
 {
     if (!point.source.empty())
-        return fromCore(point.source);
+        return sourceWords(point.source);
     if (!entry.source.empty())
-        return fromCore(entry.source);
+        return sourceWords(entry.source);
     if (!context.record.set.source.empty())
         return Record::tr("as the set");
     return Record::tr("no source");

@@ -82,8 +82,8 @@ void setConditions(Sheet &sheet, const Context &context)
     if (conditions.empty())
         return;
     sheet.heading(Record::tr("Condition by area"));
-    const double width = (sheet.body().width() - 80) / 2;
-    Table table(sheet, {{QString(), 80}, {nameOf(Moment::AsReceived), width}, {nameOf(Moment::AsItLeaves), width}},
+    const double width = (sheet.body().width() - 94) / 2;
+    Table table(sheet, {{QString(), 94}, {nameOf(Moment::AsReceived), width}, {nameOf(Moment::AsItLeaves), width}},
                 tableText);
     for (int i = 0; i < dossier::areas; ++i) {
         const auto area = static_cast<Area>(i);

@@ -3,56 +3,21 @@
 #include "record_pdf/record_language.h"
 
 #include "record_file.h"
+#include "translation_files.h"
 
 #include "wording/wording.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
-#include <QXmlStreamReader>
 
 #include <gmock/gmock.h>
 
-#include <map>
 #include <set>
 
 namespace hammerline::record_pdf {
 namespace {
 
 using support::SampleWish;
-using Words = std::map<QString, QString>; ///< context and source -> translation
-
-/// The messages of a .ts file; "" where a translation is unfinished.
-Words messagesOf(const QString &path)
-{
-    QFile file(path);
-    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
-    QXmlStreamReader xml(&file);
-    Words words;
-    QString context;
-    QString source;
-    while (!xml.atEnd()) {
-        if (xml.readNext() != QXmlStreamReader::StartElement)
-            continue;
-        if (xml.name() == QLatin1String("name"))
-            context = xml.readElementText();
-        else if (xml.name() == QLatin1String("source"))
-            source = xml.readElementText();
-        else if (xml.name() == QLatin1String("translation")) {
-            const bool done = !xml.attributes().hasAttribute(QStringLiteral("type"));
-            words[context + '|' + source] = xml.readElementText();
-            if (!done)
-                words[context + '|' + source].clear();
-        }
-    }
-    EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
-    return words;
-}
-
-Words wordsOf(Language language)
-{
-    return messagesOf(QStringLiteral(HAMMERLINE_SOURCE_DIR "/resources/translations/record_%1.ts")
-                          .arg(QString::fromStdString(std::string(idOf(language)))));
-}
 
 /// Passes every question on to a language and keeps those that it has no answer to.
 class Listener : public QTranslator {
