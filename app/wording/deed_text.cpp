@@ -66,6 +66,9 @@ const QHash<QString, const char *> &sentences()
         {"pass-signed", QT_TRANSLATE_NOOP("wording", "signing the pass")},
         {"pass-reopened", QT_TRANSLATE_NOOP("wording", "opening the pass again")},
         {"spot-check-begun", QT_TRANSLATE_NOOP("wording", "beginning a spot check")},
+        {"gauge-study-planned", QT_TRANSLATE_NOOP("wording", "planning the gauge study of %1")},
+        {"gauge-trial-entered", QT_TRANSLATE_NOOP("wording", "trial of the gauge study: %1")},
+        {"gauge-study-struck", QT_TRANSLATE_NOOP("wording", "striking out the gauge study of %1")},
         {"tolerance-remembered", QT_TRANSLATE_NOOP("wording", "what the pass is judged by")},
     };
     return all;

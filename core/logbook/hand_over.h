@@ -2,7 +2,7 @@
 // Handing an instrument from one logbook to another, in one JSON document (resources/schemas/hand-over.schema.json).
 //
 // What travels is the whole history of the instrument: every deed about it and its passes, with the rows it wrote, and
-// the photographs. So nothing is lost, corrections and withdrawn readings included, and taking back still works at the
+// the photographs. Gauge studies stay: they are about a gauge, not about an instrument. So nothing is lost, corrections and withdrawn readings included, and taking back still works at the
 // other end. Instruments, passes, work and photographs are named by their uids, quantities by their ids; deeds are
 // numbered from 1 within the document. The same content gives the same bytes, whichever logbook it comes out of.
 //

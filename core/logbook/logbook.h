@@ -23,8 +23,8 @@
 // reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, route-chosen,
 // slip-confirmed, plan-kept, work-logged, work-taken-back, setup-chosen, work-written, work-changed, work-struck,
 // condition-said, photograph-added, photograph-changed, photograph-removed, sale-noted, instrument-taken-over,
-// items-accepted, items-sent-back, decision-taken-back, pass-signed, pass-reopened, spot-check-begun, undone, redone.
-// More may come; show an unknown one as it is.
+// items-accepted, items-sent-back, decision-taken-back, pass-signed, pass-reopened, spot-check-begun, undone, redone;
+// those of gauge studies are in gauge_studies.h. More may come; show an unknown one as it is.
 //
 // Whether another program has edited the file is told by verify_history.h.
 
@@ -313,6 +313,7 @@ public:
     struct Inside; ///< for the room's own files
 
 private:
+    friend class GaugeStudies; ///< see gauge_studies.h
     explicit Logbook(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> m_inside;
 };

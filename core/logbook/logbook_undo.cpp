@@ -1,3 +1,4 @@
+#include "logbook/gauge_studies.h"
 #include "logbook/inside/broken.h"
 #include "logbook/inside/history.h"
 #include "logbook/inside/store.h"
@@ -17,15 +18,25 @@ using inside::Scope;
 using inside::UndoWalk;
 using inside::VersionTable;
 
-/// An instrument or a pass.
+/// An instrument, a pass or a gauge study.
 struct Subject {
     Scope scope;
     std::int64_t id;
 };
 
-Subject subjectOf(const Deed &deed)
+Subject subjectOf(Database &database, const Deed &deed)
 {
-    return deed.pass != 0 ? Subject{Scope::Pass, deed.pass} : Subject{Scope::Instrument, deed.instrument};
+    if (deed.pass != 0)
+        return {Scope::Pass, deed.pass};
+    if (deed.instrument != 0)
+        return {Scope::Instrument, deed.instrument};
+    for (const VersionTable *table : {&inside::gaugeStudyTable(), &inside::gaugeTrialTable()}) {
+        const inside::Use query = database.use(table->byDeedSql());
+        query->bind(1, deed.id);
+        if (query->step())
+            return {Scope::Study, query->integer(0)};
+    }
+    return {Scope::Instrument, 0};
 }
 
 std::vector<const VersionTable *> tablesOf(Scope scope)
@@ -99,7 +110,7 @@ std::optional<Deed> freshestOf(Database &database, Subject subject)
     auto newest = inside::findDeed(database, inside::newestDeedId(database));
     if (!newest || newest->deed.undoes || standsForGood(newest->deed.name))
         return std::nullopt;
-    const Subject of = subjectOf(newest->deed);
+    const Subject of = subjectOf(database, newest->deed);
     if (of.scope != subject.scope || of.id != subject.id || rowsOf(database, subject, newest->deed.id).empty())
         return std::nullopt;
     return std::move(newest->deed);
@@ -178,7 +189,7 @@ Deed takeBack(Database &database, inside::DeedWriter &writer, const Deed &deed,
     entry.undoes = step->newest;
     entry.instrument = stored->deed.instrument;
     entry.pass = stored->deed.pass;
-    for (const Row &row : rowsOf(database, subjectOf(stored->deed), step->newest))
+    for (const Row &row : rowsOf(database, subjectOf(database, stored->deed), step->newest))
         takeBack(database, writer, row, step->newest);
     return writer.commit(std::move(entry));
 }
@@ -205,17 +216,27 @@ std::optional<Deed> Logbook::redoableOfInstrument(instrument::InstrumentId instr
     return redoableOf(m_inside->database, {Scope::Instrument, instrument});
 }
 
+std::optional<Deed> GaugeStudies::undoable(StudyId study) const
+{
+    return undoableOf(m_inside->database, {Scope::Study, study});
+}
+
+std::optional<Deed> GaugeStudies::redoable(StudyId study) const
+{
+    return redoableOf(m_inside->database, {Scope::Study, study});
+}
+
 Deed Logbook::undo(const Deed &deed, const Stamp &stamp)
 {
     auto writer = m_inside->writer();
-    const auto walked = walk(m_inside->database, subjectOf(deed));
+    const auto walked = walk(m_inside->database, subjectOf(m_inside->database, deed));
     return takeBack(m_inside->database, writer, deed, walked.done(), {.stamp = stamp, .name = "undone"});
 }
 
 Deed Logbook::redo(const Deed &deed, const Stamp &stamp)
 {
     auto writer = m_inside->writer();
-    const auto walked = walk(m_inside->database, subjectOf(deed));
+    const auto walked = walk(m_inside->database, subjectOf(m_inside->database, deed));
     return takeBack(m_inside->database, writer, deed, walked.undone(), {.stamp = stamp, .name = "redone"});
 }
 

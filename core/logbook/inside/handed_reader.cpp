@@ -156,7 +156,7 @@ private:
         const std::string name = text(json, "table", where);
         const auto tables = versionTables();
         const auto table = std::ranges::find(tables, name, [](const VersionTable *each) { return each->name(); });
-        if (table == tables.end())
+        if (table == tables.end() || (*table)->scope() == Scope::Study)
             refuse(where + " writes to \"" + name + "\", which this program does not know; a newer one may");
         Row row{*table, {}};
         std::size_t used = 1;

@@ -200,7 +200,32 @@ CREATE TABLE picture(
 ) STRICT;
 )sql";
 
-constexpr std::string_view steps[] = {step1, step2};
+// Gauge studies. Their deeds name neither instrument nor pass; a row is found by its deed.
+constexpr std::string_view step3 = R"sql(
+CREATE TABLE gauge_study(
+  study INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  gauge TEXT, resolution INTEGER, quantity INTEGER, people TEXT, notes TEXT, takes INTEGER, seed INTEGER, unit TEXT,
+  instrument INTEGER, person TEXT, at INTEGER,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(study, version)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX gauge_study_of_deed ON gauge_study(deed);
+
+CREATE TABLE gauge_trial(
+  study INTEGER NOT NULL,
+  note INTEGER NOT NULL,
+  person TEXT NOT NULL,
+  take INTEGER NOT NULL,
+  version INTEGER NOT NULL,
+  value INTEGER, typed TEXT, at INTEGER,
+  deed INTEGER NOT NULL REFERENCES history(deed),
+  PRIMARY KEY(study, note, person, take, version)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX gauge_trial_of_deed ON gauge_trial(deed);
+)sql";
+
+constexpr std::string_view steps[] = {step1, step2, step3};
 
 } // namespace
 

@@ -37,8 +37,22 @@ std::vector<Row> SubjectRows::of(const Deed &deed)
         if (const auto found = byDeed.find(deed.id); found != byDeed.end())
             rows.insert(rows.end(), found->second.begin(), found->second.end());
     }
+    if (deed.instrument == 0 && deed.pass == 0)
+        addStudyRows(deed.id, rows);
     std::ranges::sort(rows, before);
     return rows;
+}
+
+void SubjectRows::addStudyRows(DeedId deed, std::vector<Row> &rows)
+{
+    for (const VersionTable *table : m_tables) {
+        if (table->scope() != Scope::Study)
+            continue;
+        const Use query = m_database->use(table->byDeedSql());
+        query->bind(1, deed);
+        while (query->step())
+            rows.push_back(rowOf(*table, *query));
+    }
 }
 
 const SubjectRows::ByDeed &SubjectRows::ofSubject(Scope scope, std::int64_t id)

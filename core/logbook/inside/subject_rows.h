@@ -24,6 +24,7 @@ public:
 private:
     using ByDeed = std::map<DeedId, std::vector<Row>>;
     const ByDeed &ofSubject(Scope scope, std::int64_t id);
+    void addStudyRows(DeedId deed, std::vector<Row> &rows);
     Database *m_database;
     std::vector<const VersionTable *> m_tables;
     std::map<std::pair<Scope, std::int64_t>, ByDeed> m_kept;

@@ -59,6 +59,20 @@ std::vector<std::size_t> sortedByName(std::vector<std::string> names)
     return order;
 }
 
+/// Whether the entry of a deed is about something else than the row.
+std::string isAboutAnother(Scope scope, const std::string &scopeKey)
+{
+    switch (scope) {
+    case Scope::Instrument:
+        return "h.instrument IS NOT r." + scopeKey;
+    case Scope::Pass:
+        return "h.pass IS NOT r." + scopeKey;
+    case Scope::Study:
+        break;
+    }
+    return "h.instrument IS NOT NULL OR h.pass IS NOT NULL";
+}
+
 std::string textOf(const Cell &cell)
 {
     if (const auto *number = std::get_if<std::int64_t>(&cell))
@@ -96,8 +110,10 @@ VersionTable::VersionTable(std::string_view name, Scope scope, const std::vector
     m_allStanding = select + " WHERE " + stands + inOrder;
     m_ofScope = select + ofScope + inOrder;
     m_ofDeed = select + ofScope + " AND r.deed = ?2" + inOrder;
-    m_strayed = select + " LEFT JOIN history AS h ON h.deed = r.deed WHERE h.deed IS NULL OR h." +
-                (scope == Scope::Pass ? "pass" : "instrument") + " IS NOT r." + scopeKey + inOrder;
+    if (scope == Scope::Study)
+        m_byDeed = select + " WHERE r.deed = ?1" + inOrder;
+    m_strayed = select + " LEFT JOIN history AS h ON h.deed = r.deed WHERE h.deed IS NULL OR " +
+                isAboutAnother(scope, scopeKey) + inOrder;
     m_deeds = "SELECT r.deed FROM " + m_name + " AS r" + ofScope;
 }
 
@@ -227,6 +243,23 @@ const VersionTable &saleTable()
     return table;
 }
 
+// Schema step 3.
+
+const VersionTable &gaugeStudyTable()
+{
+    static const VersionTable table(
+        "gauge_study", Scope::Study, {"study"},
+        {"gauge", "resolution", "quantity", "people", "notes", "takes", "seed", "unit", "instrument", "person", "at"});
+    return table;
+}
+
+const VersionTable &gaugeTrialTable()
+{
+    static const VersionTable table("gauge_trial", Scope::Study, {"study", "note", "person", "take"},
+                                    {"value", "typed", "at"});
+    return table;
+}
+
 std::span<const VersionTable *const> versionTables()
 {
     static const VersionTable *const tables[] = {
@@ -234,7 +267,8 @@ std::span<const VersionTable *const> versionTables()
         &keptPlanTable(),      &workDoneTable(),   &passRouteTable(),
         &confirmedSlipTable(), // here ends step 1
         &passStandingTable(),  &concessionTable(), &sentBackTable(),   &spotCheckTable(), &actionSetupTable(),
-        &workEntryTable(),     &conditionTable(),  &photographTable(), &saleTable()};
+        &workEntryTable(),     &conditionTable(),  &photographTable(), &saleTable(), // here ends step 2
+        &gaugeStudyTable(),    &gaugeTrialTable()};
     return tables;
 }
 

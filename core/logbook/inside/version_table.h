@@ -6,7 +6,9 @@
 // inserted.
 //
 // The first column of a key is an instrument or a pass (`Scope`), the one that the deed's entry names too: so the rows
-// of a deed are found without an index, and an undo or a check never looks beyond one instrument or pass.
+// of a deed are found without an index, and an undo or a check never looks beyond one instrument or pass. A gauge study
+// is a scope too, which no entry names: its deeds are about no instrument and no pass, and an index leads from them to
+// their rows.
 //
 // To add one: a CREATE TABLE in a new schema step (columns in the order below, `deed` last), a function here that
 // describes it, and its line at the end of versionTables(). Undo, history and the check of the history then know it.
@@ -22,7 +24,7 @@
 
 namespace hammerline::logbook::inside {
 
-enum class Scope { Instrument, Pass };
+enum class Scope { Instrument, Pass, Study };
 
 class VersionTable {
 public:
@@ -52,6 +54,7 @@ public:
     [[nodiscard]] const std::string &allStandingSql() const { return m_allStanding; } ///< the same of all scopes
     [[nodiscard]] const std::string &ofScopeSql() const { return m_ofScope; }         ///< ?1 scope: all rows
     [[nodiscard]] const std::string &ofDeedSql() const { return m_ofDeed; }           ///< ?1 scope, ?2 deed
+    [[nodiscard]] const std::string &byDeedSql() const { return m_byDeed; }           ///< ?1 deed; Scope::Study alone
     [[nodiscard]] const std::string &strayedSql() const
     {
         return m_strayed;
@@ -65,7 +68,8 @@ private:
     std::vector<std::string> m_columns;
     std::optional<std::size_t> m_origin;
     std::vector<std::size_t> m_canonicalOrder;
-    std::string m_insert, m_newest, m_version, m_standing, m_allStanding, m_ofScope, m_ofDeed, m_strayed, m_deeds;
+    std::string m_insert, m_newest, m_version, m_standing, m_allStanding, m_ofScope, m_ofDeed, m_byDeed, m_strayed,
+        m_deeds;
 };
 
 /// Cells in the order of the table's columns.
@@ -97,6 +101,8 @@ struct Row {
 [[nodiscard]] const VersionTable &conditionTable();
 [[nodiscard]] const VersionTable &photographTable();
 [[nodiscard]] const VersionTable &saleTable();
+[[nodiscard]] const VersionTable &gaugeStudyTable(); ///< who reads which notes how often with which gauge
+[[nodiscard]] const VersionTable &gaugeTrialTable();
 
 /// All of them. The order is part of the digests: a new one goes to the end.
 [[nodiscard]] std::span<const VersionTable *const> versionTables();

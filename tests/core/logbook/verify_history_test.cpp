@@ -1,4 +1,5 @@
 #include "core/logbook/logbook_fixture.h"
+#include "logbook/gauge_studies.h"
 #include "logbook/verify_history.h"
 #include "support/small_jpeg.h"
 
@@ -41,6 +42,7 @@ protected:
         logbook.enter(1, reading(letOff(41), 30), ada, {}, "ten-times-off");
         fillDossier(logbook);
         decide(logbook);
+        studyGauge(logbook);
         logbook.withdraw(1, letOff(40), ben, "");
     }
 
@@ -61,7 +63,16 @@ protected:
         EXPECT_TRUE(logbook.reopenPass(1, ben, "a hammer came loose"));
         static_cast<void>(logbook.beginSpotCheck(
             {.instrument = 1, .began = moment(20)},
-            {.checked = 1, .seed = 7, .notes = {keyboard::Note(42)}, .quantities = {catalogue::Quantity::LetOff}}, ben));
+            {.checked = 1, .seed = 7, .notes = {keyboard::Note(42)}, .quantities = {catalogue::Quantity::LetOff}},
+            ben));
+    }
+
+    static void studyGauge(Logbook &logbook)
+    {
+        GaugeStudies studies(logbook);
+        const analysis::StudyPlan plan{.notes = {keyboard::Note(1), keyboard::Note(2)}, .people = {"Ada", "Ben"}};
+        EXPECT_TRUE(studies.plan({.gauge = {.name = "rule"}, .plan = plan}, ada).ok());
+        EXPECT_TRUE(studies.enter(1, {keyboard::Note(2), "Ben", 1}, units::Length::millimetres(3), "3", ben).ok());
     }
 
     static void fillDossier(Logbook &logbook)
@@ -118,9 +129,9 @@ TEST_F(VerifyHistoryTest, AnUntouchedLogbookIsWhole)
 {
     const HistoryCheck check = verifyHistory(file());
     EXPECT_TRUE(check.whole()) << check.alterations[0].text();
-    EXPECT_EQ(check.deeds, 27);
-    EXPECT_EQ(check.rows, 35);
-    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(27));
+    EXPECT_EQ(check.deeds, 29);
+    EXPECT_EQ(check.rows, 37);
+    EXPECT_EQ(check.newestDigest, Logbook::open(file()).digest(29));
 }
 
 TEST_F(VerifyHistoryTest, EveryColumnOfEveryRowOfEveryTableAlteredIsFound)
@@ -173,8 +184,8 @@ TEST_F(VerifyHistoryTest, ARowAddedToAnyTableIsFound)
 
 TEST_F(VerifyHistoryTest, TheEndCutOffIsFound)
 {
-    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 27; DELETE FROM history WHERE deed = 27"),
-                HasSubstr("deed 27, history: the end was removed"));
+    EXPECT_THAT(textAfter("DELETE FROM reading WHERE deed = 29; DELETE FROM history WHERE deed = 29"),
+                HasSubstr("deed 29, history: the end was removed"));
 }
 
 TEST_F(VerifyHistoryTest, AnAlteredReadingIsNamed)
