@@ -3,41 +3,31 @@
 #include "command_line/inside/plain_table.h"
 
 #include "exchange/exchange.h"
-#include "seal/seal.h"
-
-#include <algorithm>
 
 namespace hammerline::command_line {
 namespace {
 
-std::string signerText(const seal::SealReport &report)
+using seal::Finding;
+
+std::string signerText(const seal::RecordJudgement &judged)
 {
-    return "Sealed by:   " + withoutControls(report.signer) +
-           "\nFingerprint: " + seal::groupedFingerprint(report.fingerprint) + '\n';
+    return "Sealed by:   " + withoutControls(judged.signer) +
+           "\nFingerprint: " + seal::groupedFingerprint(judged.fingerprint) + '\n';
 }
 
-std::string keyText(const seal::SealReport &report, const ExpectedKeys &expected)
+std::string keyText(const seal::RecordJudgement &judged, const seal::ExpectedKeys &expected)
 {
     if (expected.pinned)
         return "This is the key that was expected.\n";
-    if (seal::standingOf({report.fingerprint, report.signer}, expected.trusted) == seal::Standing::Trusted)
+    if (judged.standing == seal::Standing::Trusted)
         return "This key is on the list of trusted keys.\n";
     return "Compare the fingerprint with one that the workshop gave you; --key does it for you.\n";
 }
 
-RecordVerdict byAnotherKey(const seal::SealReport &report, const std::string &head)
+std::string byAnotherKey(const seal::RecordJudgement &judged)
 {
-    return {Answer{.text = head +
-                           "unaltered, but sealed by ANOTHER KEY under a name that stands on the list of "
-                           "trusted keys.\n" +
-                           signerText(report) + "Where you know that this key is the workshop's too, --trust it.\n",
-                   .status = NotConforming}};
-}
-
-std::optional<std::string_view> fileOf(const seal::SealReport &report, std::string_view name)
-{
-    const auto found = std::ranges::find(report.files, name, &seal::EmbeddedFile::name);
-    return found == report.files.end() ? std::nullopt : std::optional<std::string_view>(found->content);
+    return "unaltered, but sealed by ANOTHER KEY under a name that stands on the list of trusted keys.\n" +
+           signerText(judged) + "Where you know that this key is the workshop's too, --trust it.\n";
 }
 
 /// Which record this is, and what to compare with the logbook that it was made from.
@@ -64,46 +54,32 @@ std::string disagreementText(const exchange::RecordCheck &check)
     return text;
 }
 
-RecordVerdict unaltered(const seal::SealReport &report, const std::string &head, const ExpectedKeys &expected)
+std::string textOf(const seal::RecordJudgement &judged, const seal::ExpectedKeys &expected)
 {
-    const seal::TrustedKey signer{report.fingerprint, report.signer};
-    if (!expected.pinned && seal::standingOf(signer, expected.trusted) == seal::Standing::NameOfAnother)
-        return byAnotherKey(report, head);
-    const std::string text = head + "sealed and unaltered.\n" + signerText(report) + keyText(report, expected);
-    auto check = exchange::checkRecord({.recordJson = fileOf(report, "record.json").value_or(std::string_view()),
-                                        .readingsCsv = fileOf(report, "readings.csv"),
-                                        .asFoundCsv = fileOf(report, "readings-as-found.csv")});
-    if (!check)
-        return {
-            Answer{.text = text + "The data inside CANNOT BE READ: " + withoutControls(check.fault().text()) + ".\n",
-                   .status = NotConforming}};
-    const auto status = check.value().disagreements.empty() ? Done : NotConforming;
-    return {Answer{.text = text + aboutText(check.value()) + disagreementText(check.value()), .status = status},
-            std::move(check).value()};
+    if (judged.finding == Finding::Altered)
+        return "ALTERED: " + judged.reason + ".\n";
+    if (judged.finding == Finding::AnotherKey)
+        return judged.reason + ".\n" + signerText(judged);
+    if (judged.finding == Finding::NameOfAnother)
+        return byAnotherKey(judged);
+    const std::string head = "sealed and unaltered.\n" + signerText(judged) + keyText(judged, expected);
+    return judged.check ? head + aboutText(*judged.check) + disagreementText(*judged.check)
+                        : head + "The data inside CANNOT BE READ: " + withoutControls(judged.reason) + ".\n";
 }
 
 } // namespace
 
-outcome::Outcome<RecordVerdict> judgeRecord(const std::string &path, const ExpectedKeys &expected)
+outcome::Outcome<RecordVerdict> recordVerdict(const std::string &path, const seal::ExpectedKeys &expected)
 {
     const auto bytes = exchange::readFile(path);
     if (!bytes)
         return bytes.faults();
-    const auto report =
-        seal::verifyRecord(bytes.value(), expected.pinned ? std::vector{*expected.pinned} : std::vector<std::string>());
-    const std::string head = withoutControls(path) + ": ";
-    switch (report.verdict) {
-    case seal::SealVerdict::Unaltered:
-        return unaltered(report, head, expected);
-    case seal::SealVerdict::UnknownKey:
-        return RecordVerdict{
-            Answer{.text = head + report.reason + ".\n" + signerText(report), .status = NotConforming}};
-    case seal::SealVerdict::Altered:
-        return RecordVerdict{Answer{.text = head + "ALTERED: " + report.reason + ".\n", .status = NotConforming}};
-    case seal::SealVerdict::NotOurs:
-        break;
-    }
-    return outcome::Fault{.file = path, .problem = report.reason + ", and no logbook"};
+    const seal::RecordJudgement judged = seal::judgeRecord(bytes.value(), expected);
+    if (judged.finding == Finding::NotOurs)
+        return outcome::Fault{.file = path, .problem = judged.reason + ", and no logbook"};
+    const auto status = judged.finding == Finding::True ? Done : NotConforming;
+    return RecordVerdict{{.text = withoutControls(path) + ": " + textOf(judged, expected), .status = status},
+                         judged.check};
 }
 
 } // namespace hammerline::command_line

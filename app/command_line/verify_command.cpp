@@ -104,11 +104,12 @@ outcome::Outcome<Answer> pinAnswer(const std::string &path, const exchange::Reco
 }
 
 /// A logbook, and a record that once left it.
-outcome::Outcome<Answer> pairAnswer(const std::string &logbook, const std::string &record, const ExpectedKeys &expected)
+outcome::Outcome<Answer> pairAnswer(const std::string &logbook, const std::string &record,
+                                    const seal::ExpectedKeys &expected)
 {
     if (isDatabase(record))
         return outcome::Fault{.file = record, .problem = "--record: a record (PDF) must be named here"};
-    const auto judged = judgeRecord(record, expected);
+    const auto judged = recordVerdict(record, expected);
     if (!judged)
         return judged.faults();
     Answer answer = logbookAnswer(logbook);
@@ -122,7 +123,7 @@ outcome::Outcome<Answer> pairAnswer(const std::string &logbook, const std::strin
 }
 
 /// The key that an unaltered record is sealed by goes onto the list; of any other file nothing is believed.
-outcome::Outcome<bool> trustSigner(const std::string &path, const std::string &list)
+outcome::Outcome<bool> trustSigner(const std::string &path, const std::string &list, readings::Instant now)
 {
     if (list.empty())
         return outcome::Fault{.problem = "--trust: there is no place for the list of trusted keys; set HOME"};
@@ -132,7 +133,7 @@ outcome::Outcome<bool> trustSigner(const std::string &path, const std::string &l
     const auto report = seal::verifyRecord(bytes.value());
     if (report.verdict != seal::SealVerdict::Unaltered)
         return outcome::Fault{.file = path, .problem = report.reason + "; its key is not trusted"};
-    return seal::trustKey(list, {report.fingerprint, report.signer});
+    return seal::trustKey(list, {report.fingerprint, report.signer, readings::isoDate(now)});
 }
 
 class VerifyCommand : public Command {
@@ -161,21 +162,21 @@ public:
             return outcome::Fault{.file = m_file, .problem = "is no logbook; --record is held against one"};
         const std::string list = seal::trustedKeysFile(surroundings.keyFile);
         if (m_trust)
-            if (const auto trusted = trustSigner(m_record.value_or(m_file), list); !trusted)
+            if (const auto trusted = trustSigner(m_record.value_or(m_file), list, surroundings.now()); !trusted)
                 return trusted.faults();
         const auto expected = expectedKeys(list);
         if (!expected)
             return expected.faults();
         if (logbook)
             return pairAnswer(m_file, *m_record, expected.value());
-        const auto judged = judgeRecord(m_file, expected.value());
+        const auto judged = recordVerdict(m_file, expected.value());
         return judged ? outcome::Outcome<Answer>(judged.value().answer) : judged.faults();
     }
 
 private:
-    [[nodiscard]] outcome::Outcome<ExpectedKeys> expectedKeys(const std::string &list) const
+    [[nodiscard]] outcome::Outcome<seal::ExpectedKeys> expectedKeys(const std::string &list) const
     {
-        ExpectedKeys expected;
+        seal::ExpectedKeys expected;
         if (m_key) {
             auto pinned = parseKey(*m_key);
             if (!pinned)

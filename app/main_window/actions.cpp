@@ -46,6 +46,9 @@ void addLogbookMenu(Actions &made, QMenu *menu)
     made.takeOver = add(menu, "&Take an instrument over…", "takeOver");
     made.backUp = add(menu, "&Back the logbook up…", "backUp");
     menu->addSeparator();
+    made.checkRecord = add(menu, "Chec&k a record…", "checkRecord");
+    made.trustedKeys = add(menu, "Trusted ke&ys…", "trustedKeys");
+    menu->addSeparator();
     made.quit = add(menu, "&Close the window", "closeWindow", QKeySequence::Quit);
 }
 

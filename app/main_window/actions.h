@@ -16,7 +16,7 @@ inline constexpr int viewCount = 7;
 
 struct Actions {
     QAction *newLogbook, *openLogbook, *newWindow, *importReadings, *exportReadings, *makeRecord, *saveChart, *quit;
-    QAction *handOver, *takeOver, *backUp;
+    QAction *handOver, *takeOver, *backUp, *checkRecord, *trustedKeys;
     QAction *undo, *redo, *person;
     QAction *takeIn, *changeInstrument, *chooseSet, *beginPass, *changePass;
     QAction *changeState, *signPass, *reopenPass, *acceptItem, *sendItemBack;

@@ -3,6 +3,7 @@
 #include "main_window/bench_menu.h"
 #include "main_window/bench_tools.h"
 #include "main_window/daily_backup.h"
+#include "main_window/seal_menu.h"
 #include "main_window/spot_check_menu.h"
 #include "main_window/start_page.h"
 #include "main_window/strip_area.h"
@@ -82,6 +83,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     connect(tools, &BenchTools::benchWanted, m_views, [this] { m_views->go(View::Bench); });
     auto *checks = new SpotCheckMenu({this, m_actions.spotChecks, *m_workshop, m_prompts});
     connect(checks, &SpotCheckMenu::benchWanted, m_views, [this] { m_views->go(View::Bench); });
+    new SealMenu({this, m_actions.checkRecord, m_actions.trustedKeys, m_prompts, m_clock, m_keyFile});
     m_workshop->setPerson(m_settings.person().toStdString());
     tick(m_actions, m_settings);
     m_timer.setInterval(pollMilliseconds);

@@ -72,7 +72,7 @@ QProgressBar::chunk { background: %8; }
 QSplitter::handle { background: %7; width: 1px; }
 QTreeView, QTableView, QListView { background: %5; }
 QTreeView::item, QListView::item { padding: 3px; }
-QTableView::item { padding: 2px 8px; }
+QTableView::item { padding: 2px 8px; border: none; }
 QHeaderView::section:vertical { border: none; }
 QTableCornerButton::section { background: %5; border: none; }
 QComboBox::drop-down { border: none; width: 22px; }

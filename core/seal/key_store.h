@@ -40,6 +40,8 @@ private:
 [[nodiscard]] outcome::Outcome<std::string> parseFingerprint(std::string_view typed);
 /// The certificate in a DER or PEM file's bytes, as DER.
 [[nodiscard]] outcome::Outcome<std::string> readCertificate(std::string_view bytes);
+/// The common name in a certificate as readCertificate gives it: what somebody wrote into it.
+[[nodiscard]] std::string nameIn(std::string_view certificate);
 
 /// A new key. A fault where the name is empty, longer than 64 characters (X.520) or no UTF-8.
 [[nodiscard]] outcome::Outcome<SigningKey> makeSigningKey(const std::string &name, readings::Instant now);

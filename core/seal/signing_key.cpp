@@ -165,4 +165,10 @@ outcome::Outcome<std::string> readCertificate(std::string_view bytes)
     return derOf(pem.get(), i2d_X509);
 }
 
+std::string nameIn(std::string_view certificate)
+{
+    const CertificateHandle der = certificateFrom(certificate);
+    return der ? commonNameOf(der.get()) : std::string();
+}
+
 } // namespace hammerline::seal

@@ -6,12 +6,14 @@
 #include <algorithm>
 #include <filesystem>
 #include <sstream>
+#include <string_view>
 
 namespace hammerline::seal {
 
 namespace {
 
 constexpr std::size_t fingerprintDigits = 64;
+constexpr std::size_t dayLetters = 10;
 constexpr std::size_t largestList = 1024 * 1024;
 
 bool isForPeople(const std::string &line)
@@ -29,12 +31,42 @@ std::string oneLine(std::string name)
     return first == std::string::npos ? std::string() : name.substr(first, name.find_last_not_of(' ') - first + 1);
 }
 
+/// `2026-03-02 ` at the beginning.
+bool beginsWithDay(std::string_view text)
+{
+    constexpr std::string_view form = "0000-00-00 ";
+    return text.size() >= form.size() && std::ranges::equal(text.substr(0, form.size()), form, [](char c, char f) {
+               return f == '0' ? c >= '0' && c <= '9' : c == f;
+           });
+}
+
+/// Of the first key ever, where no record was made yet; like the folder of the key, its owner's alone.
+void makeFolderOf(const std::string &path)
+{
+    const auto folder = std::filesystem::path(path).parent_path();
+    std::error_code failed;
+    if (folder.empty() || !std::filesystem::create_directories(folder, failed) || failed)
+        return; // writing the file says what is wrong
+    std::filesystem::permissions(folder, std::filesystem::perms::owner_all, failed);
+}
+
 outcome::Outcome<TrustedKey> parseLine(const std::string &line)
 {
     auto fingerprint = parseFingerprint(line.substr(0, fingerprintDigits));
     if (!fingerprint)
         return fingerprint.fault();
-    return TrustedKey{std::move(fingerprint).value(), oneLine(line.substr(std::min(line.size(), fingerprintDigits)))};
+    TrustedKey key{.fingerprint = std::move(fingerprint).value(),
+                   .name = oneLine(line.substr(std::min(line.size(), fingerprintDigits)))};
+    if (beginsWithDay(key.name)) {
+        key.since = key.name.substr(0, dayLetters);
+        key.name = oneLine(key.name.substr(dayLetters));
+    }
+    return key;
+}
+
+std::string lineOf(const TrustedKey &key)
+{
+    return key.fingerprint + ' ' + (key.since.empty() ? std::string() : key.since + ' ') + oneLine(key.name) + '\n';
 }
 
 } // namespace
@@ -75,7 +107,8 @@ outcome::Outcome<bool> trustKey(const std::string &path, const TrustedKey &key)
         return keys.faults();
     if (standingOf(key, keys.value()) == Standing::Trusted)
         return false;
-    std::string text = "# Keys that this workshop trusts: fingerprint (SHA-256 of the certificate) and name.\n";
+    std::string text =
+        "# Keys that this workshop trusts: fingerprint (SHA-256 of the certificate), since when, name.\n";
     std::error_code unseen;
     if (std::filesystem::exists(path, unseen)) {
         const auto standing = exchange::readFile(path, largestList);
@@ -85,7 +118,28 @@ outcome::Outcome<bool> trustKey(const std::string &path, const TrustedKey &key)
         if (!text.empty() && text.back() != '\n')
             text += '\n';
     }
-    return exchange::writeFile(path, text + key.fingerprint + ' ' + oneLine(key.name) + '\n', exchange::Overwrite::Yes);
+    makeFolderOf(path);
+    return exchange::writeFile(path, text + lineOf(key), exchange::Overwrite::Yes);
+}
+
+outcome::Outcome<bool> distrustKey(const std::string &path, const std::string &fingerprint)
+{
+    const auto keys = trustedKeys(path);
+    if (!keys)
+        return keys.faults();
+    if (std::ranges::find(keys.value(), fingerprint, &TrustedKey::fingerprint) == keys.value().end())
+        return false;
+    const auto standing = exchange::readFile(path, largestList);
+    if (!standing)
+        return standing.faults();
+    std::string kept;
+    std::istringstream lines(standing.value());
+    for (std::string line; std::getline(lines, line);) {
+        const auto key = isForPeople(line) ? outcome::Outcome<TrustedKey>(outcome::Fault{}) : parseLine(line);
+        if (!key || key.value().fingerprint != fingerprint)
+            kept += line + '\n';
+    }
+    return exchange::writeFile(path, kept, exchange::Overwrite::Yes);
 }
 
 Standing standingOf(const TrustedKey &key, const std::vector<TrustedKey> &trusted)

@@ -29,7 +29,8 @@ outcome::Outcome<SigningKey> workshopKey(const std::string &path, const std::str
         return made;
     const auto stored = storeKey(path, made.value(), passphrase);
     if (stored) {
-        const auto listed = trustKey(trustedKeysFile(path), {made.value().fingerprint(), made.value().name()});
+        const auto listed =
+            trustKey(trustedKeysFile(path), {made.value().fingerprint(), made.value().name(), readings::isoDate(now)});
         return listed ? made : listed.faults();
     }
     // Another process may have been faster: then its key is the workshop's.

@@ -1,14 +1,11 @@
 #pragma once
-// What `verify` finds out about a record: is it as it was sealed, by whom, and do its verdicts follow from its
-// readings.
+// What `verify` says about a record, and with which status it ends.
 
 #include "command_line/command.h"
-#include "exchange/record_check.h"
-#include "seal/trusted_keys.h"
+#include "seal/judge_record.h"
 
 #include <optional>
 #include <string>
-#include <vector>
 
 namespace hammerline::command_line {
 
@@ -18,13 +15,8 @@ struct RecordVerdict {
     std::optional<exchange::RecordCheck> check{};
 };
 
-/// By whom a record may be sealed.
-struct ExpectedKeys {
-    std::optional<std::string> pinned{};     ///< fingerprint of the one key that it must be sealed by
-    std::vector<seal::TrustedKey> trusted{}; ///< those that are known here; asked where none is pinned
-};
-
-/// Where no key is pinned, the one inside is taken, unless it goes by the name of another that is trusted.
-[[nodiscard]] outcome::Outcome<RecordVerdict> judgeRecord(const std::string &path, const ExpectedKeys &expected);
+/// The faults of a file that cannot be read or is no record.
+[[nodiscard]] outcome::Outcome<RecordVerdict> recordVerdict(const std::string &path,
+                                                            const seal::ExpectedKeys &expected);
 
 } // namespace hammerline::command_line

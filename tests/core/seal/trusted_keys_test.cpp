@@ -41,6 +41,14 @@ TEST_F(TrustedKeys, EachKeyStandsOnce)
     EXPECT_EQ(trustedKeys(path()).value(), (std::vector{m_ada, m_ben}));
 }
 
+TEST_F(TrustedKeys, TheFirstOneIsKeptWhereNoKeyWasMadeYet)
+{
+    const std::string list = (m_folder / "hammerline" / "trusted-keys.txt").string();
+    EXPECT_TRUE(trustKey(list, m_ada).value());
+    EXPECT_EQ(trustedKeys(list).value(), std::vector{m_ada});
+    EXPECT_EQ(fs::status(m_folder / "hammerline").permissions(), fs::perms::owner_all);
+}
+
 TEST_F(TrustedKeys, WhatAPersonWroteStays)
 {
     write("# by hand\n\n  # indented\n" + m_ada.fingerprint + "   Ada Sample  ");
@@ -63,6 +71,31 @@ TEST_F(TrustedKeys, ANameThatBreaksTheLineAddsNoSecondKey)
 {
     EXPECT_TRUE(trustKey(path(), {m_ada.fingerprint, "Ada\n" + m_ben.fingerprint + " Ben"}).value());
     EXPECT_EQ(trustedKeys(path()).value().size(), 1u);
+}
+
+TEST_F(TrustedKeys, TheDayIsKeptAndMayBeMissing)
+{
+    const TrustedKey dated{m_ada.fingerprint, "Ada Sample", "2026-03-02"};
+    EXPECT_TRUE(trustKey(path(), dated).value());
+    EXPECT_TRUE(trustKey(path(), m_ben).value());
+    EXPECT_EQ(trustedKeys(path()).value(), (std::vector{dated, m_ben}));
+}
+
+TEST_F(TrustedKeys, OneIsTakenOffAndEveryOtherLineStays)
+{
+    write("# by hand\n" + m_ada.fingerprint + " Ada Sample\n  # indented\n" + m_ben.fingerprint + " Ben Example\n");
+    EXPECT_TRUE(distrustKey(path(), m_ada.fingerprint).value());
+    EXPECT_FALSE(distrustKey(path(), m_ada.fingerprint).value()) << "it is gone already";
+    std::ifstream file(path());
+    EXPECT_EQ(std::string(std::istreambuf_iterator<char>(file), {}),
+              "# by hand\n  # indented\n" + m_ben.fingerprint + " Ben Example\n");
+}
+
+TEST_F(TrustedKeys, NothingIsTakenOffAListThatCannotBeRead)
+{
+    EXPECT_FALSE(distrustKey(path(), m_ada.fingerprint).value()) << "there is no list";
+    write("no key\n");
+    EXPECT_FALSE(distrustKey(path(), m_ada.fingerprint).ok());
 }
 
 TEST_F(TrustedKeys, AnotherKeyUnderAKnownNameIsToldApart)

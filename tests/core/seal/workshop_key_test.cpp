@@ -71,7 +71,7 @@ TEST_F(WorkshopKey, StandsOnItsOwnListOfTrustedKeysFromTheStart)
     const auto made = workshopKey(path(), "Invented Workshop", m_now).value();
     EXPECT_FALSE(asksForPassphrase(path()));
     const auto keys = trustedKeys(trustedKeysFile(path())).value();
-    EXPECT_EQ(keys, (std::vector<TrustedKey>{{made.fingerprint(), "Invented Workshop"}}));
+    EXPECT_EQ(keys, (std::vector<TrustedKey>{{made.fingerprint(), "Invented Workshop", "2026-11-02"}}));
 }
 
 TEST_F(WorkshopKey, WithoutAPlaceIsRefused)

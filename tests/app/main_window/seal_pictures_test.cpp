@@ -1,0 +1,94 @@
+// The list of trusted keys and what is told about a record, as people see them; with HAMMERLINE_PICTURES=<folder> each
+// is saved to be looked at.
+#include "app/main_window/window_desk.h"
+
+#include "main_window/record_words.h"
+#include "main_window/trusted_keys_dialog.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QHeaderView>
+#include <QMessageBox>
+#include <QTableWidget>
+#include <QTimer>
+
+namespace hammerline::main_window {
+namespace {
+
+struct Look {
+    wording::Theme theme;
+    double textScale;
+    const char *name;
+};
+
+class SealPictures : public WindowDesk, public ::testing::WithParamInterface<Look> {
+protected:
+    SealPictures()
+    {
+        wording::setTextScale(GetParam().textScale);
+        wording::applyTheme(*qApp, GetParam().theme);
+    }
+    ~SealPictures() override
+    {
+        wording::setTextScale(1);
+        wording::applyTheme(*qApp, wording::Theme::Light);
+    }
+    static void save(QWidget &shown, const char *what)
+    {
+        EXPECT_LE(shown.width(), 1366);
+        EXPECT_LE(shown.height(), 768);
+        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
+        if (!where.isEmpty())
+            shown.grab().save(QDir(where).filePath(QString("%1-%2.png").arg(what, GetParam().name)));
+    }
+    /// Shows what is told about a record in the dialog of the house, and closes it.
+    static void tell(const seal::RecordJudgement &judged, const char *what)
+    {
+        prompts::DialogPrompts dialogs;
+        prompts::Question question = wordsOf(judged, "record.pdf");
+        question.choices = QStringList{"Trust this key…", "Close"};
+        question.preferred = 1;
+        QTimer::singleShot(0, qApp, [what] {
+            auto *box = qobject_cast<QMessageBox *>(QApplication::activeModalWidget());
+            ASSERT_NE(box, nullptr);
+            save(*box, what);
+            box->reject();
+        });
+        EXPECT_EQ(dialogs.ask(nullptr, question), 1);
+    }
+};
+
+TEST_P(SealPictures, OfTheListAndOfWhatIsTold)
+{
+    const std::string list = folder.filePath("trusted-keys.txt").toStdString();
+    const auto key = [](char digit) { return std::string(40, digit) + "0123456789abcdef01234567"; };
+    ASSERT_TRUE(seal::trustKey(list, {key('a'), "Invented Workshop", "2026-03-02"}));
+    ASSERT_TRUE(seal::trustKey(list, {key('7'), "Another invented workshop with a long name, upstairs"}));
+    auto *dialog = new TrustedKeysDialog(list, shop.stamp().at, prompts);
+    dialog->show();
+    QCoreApplication::processEvents();
+    const auto *table = part<QTableWidget>(*dialog, "trustedKeys");
+    EXPECT_LE(table->horizontalHeader()->length(), table->viewport()->width()) << "nothing to scroll sideways";
+    save(*dialog, "trusted-keys");
+    dialog->close();
+    exchange::RecordCheck check{.instrumentName = "Blue upright", .issued = shop.stamp().at, .verdicts = 616};
+    seal::RecordJudgement judged{
+        .finding = seal::Finding::True, .signer = "Invented Workshop", .fingerprint = key('a'), .check = check};
+    tell(judged, "record-unknown-key");
+    judged.finding = seal::Finding::NameOfAnother;
+    judged.check.reset();
+    tell(judged, "record-name-of-another");
+    check.disagreements.assign(12, "as left, let_off, C#4: the record says in, its readings give out");
+    judged = {.finding = seal::Finding::DoesNotFollow, .signer = "Shop", .fingerprint = key('b'), .check = check};
+    tell(judged, "record-does-not-follow");
+    tell({.finding = seal::Finding::Altered}, "record-altered");
+}
+
+INSTANTIATE_TEST_SUITE_P(Themes, SealPictures,
+                         ::testing::Values(Look{wording::Theme::Light, 1, "light"},
+                                           Look{wording::Theme::Dark, 1, "dark"},
+                                           Look{wording::Theme::Light, 2, "light-double"}),
+                         [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
+
+} // namespace
+} // namespace hammerline::main_window
