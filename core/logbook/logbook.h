@@ -120,6 +120,16 @@ struct ActionSetup {
     bool operator==(const ActionSetup &) const = default;
 };
 
+/// Who read what in a pass, for the sums of a whole shop: takes one by one, by quantity as stored, note and take.
+struct ReadBy {
+    struct Take {
+        readings::TakenValue value{};
+        std::size_t reader = 0; ///< into `people`
+    };
+    std::vector<std::string> people{};
+    std::vector<Take> takes{};
+};
+
 struct TakenOver; ///< see hand_over.h
 
 enum class Access { ReadWrite, ReadOnly };
@@ -161,6 +171,8 @@ public:
     // Passes ----------------------------------------------------------------------------------------------------
     /// Oldest first (by `began`, then id), without spot checks.
     [[nodiscard]] std::vector<readings::Pass> passes(instrument::InstrumentId instrument) const;
+    /// Of every instrument, by id, without spot checks; one walk through the table.
+    [[nodiscard]] std::vector<readings::Pass> passes() const;
     [[nodiscard]] std::optional<readings::Pass> pass(readings::PassId id) const;
     [[nodiscard]] int readingCount(readings::PassId pass) const; ///< takes counted
     /// `uid` is made here where it is empty. The pass as stored, with its id. The instrument must be there. A climate
@@ -180,6 +192,8 @@ public:
     [[nodiscard]] std::vector<readings::Reading> readings(readings::PassId pass) const;
     /// The same as meansOf(readings(pass)), without the texts: what judging needs, quicker.
     [[nodiscard]] readings::ValueTable values(readings::PassId pass) const;
+    /// The current takes with their readers, quicker than `readings`.
+    [[nodiscard]] ReadBy readBy(readings::PassId pass) const;
     /// On disk when it returns. Without person and moment of its own a reading has the stamp's. A reading that stands
     /// at its place already is corrected: what was there stays in the history. `confirmed`: the suspicion that its reader
     /// stood by, kept as a ConfirmedSlip in the same deed; empty: none.
