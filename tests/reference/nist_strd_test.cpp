@@ -4,6 +4,7 @@
 #include "check_data.h"
 
 #include "analysis/analysis.h"
+#include "analysis/trend.h"
 
 #include <cmath>
 
@@ -46,6 +47,21 @@ INSTANTIATE_TEST_SUITE_P(
                     Certified{"strd_univ_numacc2.csv", 1.2, 0.1, 14.9},
                     Certified{"strd_univ_numacc3.csv", 1000000.2, 0.1, 9.4},
                     Certified{"strd_univ_pidigits.csv", 4.53480000000000, 2.86733906028871, 14.9}));
+
+// NIST StRD, linear regression, Norris, https://www.itl.nist.gov/div898/strd/lls/lls.shtml.
+TEST(NistStrdLine, NorrisIsReachedToTwelveDigits)
+{
+    std::vector<double> x, y;
+    for (const auto &row : rowsOf("strd_lin_norris.csv")) {
+        y.push_back(std::stod(row[0]));
+        x.push_back(std::stod(row[1]));
+    }
+    ASSERT_EQ(x.size(), 36u);
+    const auto line = analysis::fitLine(x, y).value();
+    EXPECT_GE(digits(line.intercept, -0.262323073774029), 12);
+    EXPECT_GE(digits(line.slope, 1.00211681802045), 12);
+    EXPECT_GE(digits(line.slopeSd.value(), 0.429796848199937e-3), 12);
+}
 
 } // namespace
 } // namespace hammerline::reference
