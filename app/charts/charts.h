@@ -1,8 +1,10 @@
 #pragma once
-// Two charts of one quantity: along the keyboard with its tolerance band, and as a histogram over it. Both can show
-// before and after together. Each is titled with the question it answers. Markers differ by shape and by colour; the
+// Charts of one quantity, each titled with the question it answers: along the keyboard with its tolerance band, as a
+// histogram over it, how far each note moved between two passes, how the means went over many, and how far two passes
+// of two people agree. The first two can show before and after together. Markers differ by shape and by colour; the
 // print style is black alone.
 
+#include "analysis/trend.h"
 #include "catalogue/catalogue.h"
 #include "keyboard/keyboard.h"
 #include "outcome/outcome.h"
@@ -14,6 +16,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 class QPainter;
 class QRectF;
@@ -23,6 +26,9 @@ namespace hammerline::charts {
 enum class Question {
     WhereAlongTheKeyboard, ///< value against note, band, section breaks
     HowSpread,             ///< histogram with the band
+    WhichNotesMoved, ///< change against note, each over the changes that would have brought it inside; needs `before`
+    HasItDrifted,    ///< means of the passes against time, with the climate of each; needs `trends`
+    DoTheyAgree,     ///< difference against mean of two passes (Bland and Altman 1986); needs `before`
 };
 
 /// A value: copies what it shows.
@@ -37,6 +43,12 @@ struct ChartData {
     QString nowName{};    ///< "As left"; empty: "Now"
     QString beforeName{}; ///< "As found"; empty: "Before"
     QString subject{};    ///< name of the instrument, for the title of an exported chart; may be empty
+    QString nowPerson{};  ///< who read each; may be empty
+    QString beforePerson{};
+    /// Expanded uncertainty of a difference of two readings, mm or g (analysis/drift.h); absent: not known.
+    std::optional<double> toldApart{};
+    /// Of `quantity`: the whole, then its sections.
+    std::vector<analysis::Trend> trends{};
 };
 
 /// The question: "Where along the keyboard is let-off outside its limits?"
@@ -44,8 +56,11 @@ struct ChartData {
 /// The answer in figures: "3 of 88 notes out: 2 too large, 1 too small; 2 not read."
 [[nodiscard]] QString answerOf(const ChartData &data);
 
-/// The figures behind the chart: `note,name,quantity,unit,value,low,target,high,status,before` in exact mm or g, '.' as
-/// the mark, LF, a header line; notes rising. Cells without a value are empty.
+/// The figures behind the chart, in mm or g, '.' as the mark, LF, a header line; cells without a value are empty.
+/// Along and spread: `note,name,quantity,unit,value,low,target,high,status,before`, exact, notes rising. Moved and
+/// agree: `note,name,quantity,unit,before,after,change,mean,low,target,high,status`. Drifted:
+/// `quantity,section,pass,purpose,began,person,celsius,humidity,notes,unit,mean,change,change_low,change_high`. Words
+/// that a spreadsheet would take for a formula have an apostrophe before them.
 [[nodiscard]] std::string chartCsv(const ChartData &data);
 
 /// Paints the chart as vectors; `pixelSize` is that of its small type in the painter's units. Needs a QApplication.

@@ -113,7 +113,7 @@ void fit(Trend &trend)
 Trend trendOf(const std::vector<const MeasuredPass *> &passes, Quantity quantity, const std::vector<Note> &notes,
               const tolerance::ToleranceSet *set)
 {
-    Trend trend{.quantity = quantity, .notes = static_cast<int>(notes.size())};
+    Trend trend{.quantity = quantity, .notes = notes};
     for (const MeasuredPass *pass : passes)
         trend.points.push_back(pointOf(*pass, *passes.front(), quantity, notes));
     const auto first = uncertaintyOf(quantity, passes.front()->pass.gauge, set);

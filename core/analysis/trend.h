@@ -40,9 +40,9 @@ struct TrendPoint {
 
 struct Trend {
     catalogue::Quantity quantity{};
-    std::string section{};            ///< empty: the whole instrument
-    int notes = 0;                    ///< read in every one of the passes
-    std::vector<TrendPoint> points{}; ///< oldest first, at least two
+    std::string section{};               ///< empty: the whole instrument
+    std::vector<keyboard::Note> notes{}; ///< read in every one of the passes; rising
+    std::vector<TrendPoint> points{};    ///< oldest first, at least two
     /// Of the means against years since the first; absent where all passes began at one moment.
     std::optional<Line> perYear{};
     std::optional<double> toldApart{}; ///< expanded uncertainty of the difference of first and last

@@ -1,8 +1,11 @@
 #include "charts/inside/chart_maker.h"
 
 #include "charts/inside/mark_layer.h"
+#include "wording/wording.h"
 
+#include <QCategoryAxis>
 #include <QChart>
+#include <QCoreApplication>
 #include <QLegend>
 #include <QValueAxis>
 
@@ -50,6 +53,23 @@ void dress(QChart &chart, const ChartData &data, const ChartLook &look)
     chart.setTitleBrush(look.palette.ink);
 }
 
+ChartLayer *fill(QChart &chart, const ChartData &data, const ChartLook &look)
+{
+    switch (data.question) {
+    case Question::WhereAlongTheKeyboard:
+        break;
+    case Question::HowSpread:
+        return fillSpreadChart(chart, data, look);
+    case Question::WhichNotesMoved:
+        return fillMovedChart(chart, data, look);
+    case Question::HasItDrifted:
+        return fillTrendChart(chart, data, look);
+    case Question::DoTheyAgree:
+        return fillAgreementChart(chart, data, look);
+    }
+    return fillKeyboardChart(chart, data, look);
+}
+
 } // namespace
 
 void dressAxis(QAbstractAxis &axis, const QString &title, const ChartLook &look)
@@ -72,13 +92,28 @@ QValueAxis *addAxis(QChart &chart, Qt::Alignment side, const QString &title, con
     return axis;
 }
 
+QCategoryAxis *addNoteAxis(QChart &chart, const keyboard::Compass &compass, const ChartLook &look)
+{
+    auto *axis = new QCategoryAxis;
+    axis->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
+    const int first = compass.first.number();
+    const int last = compass.last.number();
+    axis->setStartValue(first - 1);
+    for (int number = first; number <= last; ++number)
+        if (keyboard::Note(number).midi() % 12 == 0 || number == first)
+            axis->append(wording::nameOf(keyboard::Note(number)), number);
+    axis->setRange(first - 1, last + 1);
+    chart.addAxis(axis, Qt::AlignBottom);
+    dressAxis(*axis, QCoreApplication::translate("charts", "Note"), look);
+    return axis;
+}
+
 MadeChart makeChart(const ChartData &data, const ChartLook &look)
 {
     MadeChart made;
     made.chart = std::make_unique<QChart>();
     dress(*made.chart, data, look);
-    made.layer = data.question == Question::HowSpread ? fillSpreadChart(*made.chart, data, look)
-                                                      : fillKeyboardChart(*made.chart, data, look);
+    made.layer = fill(*made.chart, data, look);
     return made;
 }
 

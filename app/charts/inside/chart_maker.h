@@ -11,6 +11,7 @@
 
 class QAbstractAxis;
 class QAbstractSeries;
+class QCategoryAxis;
 class QChart;
 class QValueAxis;
 class QGraphicsItem;
@@ -35,10 +36,15 @@ struct MadeChart {
 };
 [[nodiscard]] MadeChart makeChart(const ChartData &data, const ChartLook &look);
 
-/// The two kinds; the chart already has title, ground and fonts.
+/// The kinds; the chart already has title, ground and fonts.
 [[nodiscard]] ChartLayer *fillKeyboardChart(QChart &chart, const ChartData &data, const ChartLook &look);
 [[nodiscard]] ChartLayer *fillSpreadChart(QChart &chart, const ChartData &data, const ChartLook &look);
+[[nodiscard]] ChartLayer *fillMovedChart(QChart &chart, const ChartData &data, const ChartLook &look);
+[[nodiscard]] ChartLayer *fillTrendChart(QChart &chart, const ChartData &data, const ChartLook &look);
+[[nodiscard]] ChartLayer *fillAgreementChart(QChart &chart, const ChartData &data, const ChartLook &look);
 
+/// The notes of the compass, named at each C.
+[[nodiscard]] QCategoryAxis *addNoteAxis(QChart &chart, const keyboard::Compass &compass, const ChartLook &look);
 /// An axis in the look of the house, owned by the chart.
 [[nodiscard]] QValueAxis *addAxis(QChart &chart, Qt::Alignment side, const QString &title, const ChartLook &look);
 void dressAxis(QAbstractAxis &axis, const QString &title, const ChartLook &look);

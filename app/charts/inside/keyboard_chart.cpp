@@ -86,7 +86,7 @@ public:
     {
         m_y = addAxis(chart, Qt::AlignLeft, axisTitle(data), look);
         apply(m_range, *m_y);
-        addNoteAxis();
+        m_x = addNoteAxis(chart, data.compass, look);
     }
 
     ChartLayer *fill()
@@ -99,21 +99,6 @@ public:
     }
 
 private:
-    void addNoteAxis()
-    {
-        m_x = new QCategoryAxis;
-        m_x->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
-        const int first = m_data.compass.first.number();
-        const int last = m_data.compass.last.number();
-        m_x->setStartValue(first - 1);
-        for (int number = first; number <= last; ++number)
-            if (keyboard::Note(number).midi() % 12 == 0 || number == first)
-                m_x->append(wording::nameOf(keyboard::Note(number)), number);
-        m_x->setRange(first - 1, last + 1);
-        m_chart.addAxis(m_x, Qt::AlignBottom);
-        dressAxis(*m_x, QCoreApplication::translate("charts", "Note"), m_look);
-    }
-
     void hang(QAbstractSeries &series)
     {
         m_chart.addSeries(&series);

@@ -54,7 +54,7 @@ TEST(Trend, ScatterBetweenPassesIsNoDrift)
 TEST(Trend, CountsOnlyNotesReadEveryTimeSoThatNoMeanMovesByWhatWasReadOnce)
 {
     const auto trend = trendsOf({pass(0, {3, 9, 3}), pass(1, {3, 0, 3}), pass(2, {3, 9, 3})}, {}, nullptr).at(0);
-    EXPECT_EQ(trend.notes, 2);
+    EXPECT_EQ(trend.notes.size(), 2u);
     for (const TrendPoint &point : trend.points)
         EXPECT_NEAR(point.mean, 3, 1e-12);
 }
@@ -63,7 +63,7 @@ TEST(Trend, APassThatReadFewNotesIsLeftOut)
 {
     const auto trend = trendsOf({pass(0, {3, 3, 3}), pass(1, {3}), pass(2, {3, 3, 3})}, {}, nullptr).at(0);
     EXPECT_EQ(trend.points.size(), 2u);
-    EXPECT_EQ(trend.notes, 3);
+    EXPECT_EQ(trend.notes.size(), 3u);
 }
 
 TEST(Trend, IsToldOfEachSectionAndInTheOrderOfTime)
