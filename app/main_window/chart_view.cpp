@@ -5,6 +5,7 @@
 #include <QBoxLayout>
 #include <QButtonGroup>
 #include <QCheckBox>
+#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
@@ -19,45 +20,75 @@ ChartView::ChartView(Workshop &workshop, QWidget *parent)
       m_question(new QButtonGroup(this)),
       m_withBefore(new QCheckBox(tr("With as found"))),
       m_withPlan(new QCheckBox(tr("With the plan"))),
+      m_against(new QComboBox),
       m_empty(new QLabel),
       m_pages(new QStackedLayout)
 {
-    auto *along = new QRadioButton(tr("Along the keyboard"));
-    along->setObjectName("chartAlong");
-    along->setChecked(true);
-    auto *spread = new QRadioButton(tr("How the values spread"));
-    spread->setObjectName("chartSpread");
-    m_question->addButton(along, static_cast<int>(charts::Question::WhereAlongTheKeyboard));
-    m_question->addButton(spread, static_cast<int>(charts::Question::HowSpread));
-    m_withBefore->setObjectName("chartBefore");
-    m_withBefore->setChecked(true);
-    m_withPlan->setObjectName("chartPlan");
-    auto *save = new QPushButton(tr("Save the chart…"));
-    save->setObjectName("chartSave");
     m_empty->setFont(wording::font(wording::TextSize::Heading));
     m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_empty->setText(tr("No readings yet. What is read at the bench shows here."));
-    auto *head = new QHBoxLayout;
-    for (QWidget *part : std::initializer_list<QWidget *>{along, spread, m_withBefore, m_withPlan})
-        head->addWidget(part);
-    head->setSpacing(4 * wording::gridStep);
-    head->addStretch(1);
-    head->addWidget(save);
     m_pages->addWidget(m_empty);
     m_pages->addWidget(m_pane);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
-    column->addLayout(head);
+    column->addLayout(makeQuestions());
+    column->addLayout(makeChoices());
     column->addLayout(m_pages, 1);
-    connect(save, &QPushButton::clicked, this, &ChartView::saveWanted);
     connect(m_question, &QButtonGroup::idClicked, this, &ChartView::rebuild);
     connect(m_withBefore, &QCheckBox::toggled, this, &ChartView::rebuild);
     connect(m_withPlan, &QCheckBox::toggled, this, &ChartView::rebuild);
+    connect(m_against, &QComboBox::activated, this, &ChartView::rebuild);
     connect(m_pane, &charts::ChartPane::noteChosen, this, &ChartView::noteChosen);
     connect(&m_workshop, &Workshop::passChosen, this, &ChartView::rebuildIfSeen);
     connect(&m_workshop, &Workshop::readingsChanged, this, &ChartView::rebuildIfSeen);
     connect(&m_workshop, &Workshop::plannedChanged, this, &ChartView::rebuildIfSeen);
     connect(&m_workshop, &Workshop::selected, this, &ChartView::followSelection);
+}
+
+QHBoxLayout *ChartView::makeQuestions()
+{
+    auto *row = new QHBoxLayout;
+    row->setSpacing(4 * wording::gridStep);
+    const auto add = [&](const QString &text, const char *name, charts::Question question) {
+        auto *button = new QRadioButton(text);
+        button->setObjectName(name);
+        button->setChecked(question == charts::Question::WhereAlongTheKeyboard);
+        m_question->addButton(button, static_cast<int>(question));
+        row->addWidget(button);
+    };
+    add(tr("Along the keyboard"), "chartAlong", charts::Question::WhereAlongTheKeyboard);
+    add(tr("How spread"), "chartSpread", charts::Question::HowSpread);
+    add(tr("Which moved"), "chartMoved", charts::Question::WhichNotesMoved);
+    add(tr("Drifted"), "chartDrifted", charts::Question::HasItDrifted);
+    add(tr("Who agrees"), "chartAgree", charts::Question::DoTheyAgree);
+    row->addStretch(1);
+    auto *save = new QPushButton(tr("Save the chart…"));
+    save->setObjectName("chartSave");
+    connect(save, &QPushButton::clicked, this, &ChartView::saveWanted);
+    row->addWidget(save);
+    return row;
+}
+
+QHBoxLayout *ChartView::makeChoices()
+{
+    m_withBefore->setObjectName("chartBefore");
+    m_withBefore->setChecked(true);
+    m_withPlan->setObjectName("chartPlan");
+    m_against->setObjectName("chartAgainst");
+    m_against->setAccessibleName(tr("Held against"));
+    auto *row = new QHBoxLayout;
+    row->setSpacing(4 * wording::gridStep);
+    row->addWidget(m_withBefore);
+    row->addWidget(m_withPlan);
+    row->addWidget(new QLabel(tr("Held against:")));
+    row->addWidget(m_against);
+    row->addStretch(1);
+    return row;
+}
+
+charts::Question ChartView::question() const
+{
+    return static_cast<charts::Question>(m_question->checkedId());
 }
 
 void ChartView::setForm(const wording::NumberForm &form)
@@ -73,7 +104,7 @@ std::optional<charts::ChartData> ChartView::data() const
     if (!instrument || !pass || pass->values.empty())
         return std::nullopt;
     charts::ChartData data;
-    data.question = static_cast<charts::Question>(m_question->checkedId());
+    data.question = question();
     data.quantity = m_workshop.selection().quantity;
     data.compass = instrument->compass;
     data.sections = instrument->sections;
@@ -81,6 +112,15 @@ std::optional<charts::ChartData> ChartView::data() const
     data.form = m_form;
     data.nowName = wording::nameOf(pass->pass.purpose);
     data.subject = QString::fromStdString(instrument->name);
+    data.nowPerson = QString::fromStdString(pass->pass.person);
+    if (data.question == charts::Question::HasItDrifted) {
+        addTrends(data);
+        return data;
+    }
+    if (data.question == charts::Question::WhichNotesMoved || data.question == charts::Question::DoTheyAgree) {
+        addOther(data);
+        return data;
+    }
     const PassInView *before = m_workshop.before();
     if (m_withPlan->isChecked() && !m_workshop.planned().empty()) {
         data.before = std::move(data.now);
@@ -99,16 +139,20 @@ tolerance::Judgement ChartView::plannedJudgement() const
     readings::ValueTable values = m_workshop.pass()->values;
     for (const auto &[pair, value] : m_workshop.planned())
         values.set(pair.quantity, pair.note, {value, 1});
-    const auto *instrument = m_workshop.instrument();
-    return tolerance::judge(values, *m_workshop.set(), instrument->compass, instrument->sections);
+    return judged(values);
 }
 
 void ChartView::rebuild()
 {
+    using charts::Question;
+    const bool ofOnePass = question() == Question::WhereAlongTheKeyboard || question() == Question::HowSpread;
+    if (!ofOnePass)
+        fillAgainst();
     auto chart = data();
     m_shown = m_workshop.selection().quantity;
-    m_withPlan->setEnabled(!m_workshop.planned().empty());
-    m_withBefore->setEnabled(m_workshop.before() != nullptr);
+    m_withPlan->setEnabled(ofOnePass && !m_workshop.planned().empty());
+    m_withBefore->setEnabled(ofOnePass && m_workshop.before() != nullptr);
+    m_against->setEnabled(!ofOnePass && question() != Question::HasItDrifted && m_against->count() > 0);
     m_pages->setCurrentIndex(chart ? 1 : 0);
     if (!chart)
         return;

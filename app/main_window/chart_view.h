@@ -1,5 +1,6 @@
 #pragma once
-// The charts of the chosen quantity: along the keyboard, or how the values spread; as found beside as left.
+// The charts of the chosen quantity, one question at a time: along the keyboard, how the values spread, which notes
+// moved, whether it drifted over all passes, whether two people agree. The chosen pass is held against another one.
 
 #include "charts/chart_pane.h"
 #include "main_window/workshop.h"
@@ -9,6 +10,8 @@
 
 class QButtonGroup;
 class QCheckBox;
+class QComboBox;
+class QHBoxLayout;
 class QLabel;
 class QStackedLayout;
 
@@ -30,10 +33,19 @@ protected:
     void showEvent(QShowEvent *event) override;
 
 private:
+    QHBoxLayout *makeQuestions();
+    QHBoxLayout *makeChoices();
+    void fillAgainst();
     void rebuild();
     void rebuildIfSeen();
     void followSelection();
+    [[nodiscard]] charts::Question question() const;
+    [[nodiscard]] tolerance::Judgement judged(const readings::ValueTable &values) const;
     [[nodiscard]] tolerance::Judgement plannedJudgement() const;
+    void addOther(charts::ChartData &data) const;
+    void addTrends(charts::ChartData &data) const;
+    [[nodiscard]] std::optional<readings::Pass> against() const;
+    [[nodiscard]] const readings::Pass *usualAgainst() const;
 
     Workshop &m_workshop;
     wording::NumberForm m_form;
@@ -41,6 +53,8 @@ private:
     QButtonGroup *m_question;
     QCheckBox *m_withBefore;
     QCheckBox *m_withPlan;
+    QComboBox *m_against;
+    std::vector<readings::Pass> m_others; ///< of the instrument, with readings, spot checks too; newest first
     QLabel *m_empty;
     QStackedLayout *m_pages;
     std::optional<catalogue::Quantity> m_shown;

@@ -24,7 +24,8 @@ FileView::FileView(Workshop &workshop, QWidget *parent)
       m_condition(new instrument_file::ConditionPage),
       m_photographs(new instrument_file::PhotographPage),
       m_drift(new instrument_file::DriftPage),
-      m_sale(new instrument_file::SalePage)
+      m_sale(new instrument_file::SalePage),
+      m_changes(new instrument_file::ChangePage)
 {
     m_pages->setObjectName("filePages");
     m_pages->setDocumentMode(true);
@@ -33,6 +34,7 @@ FileView::FileView(Workshop &workshop, QWidget *parent)
     m_pages->addTab(m_photographs, tr("Photographs"));
     m_pages->addTab(m_drift, tr("Since it was left"));
     m_pages->addTab(m_sale, tr("Sale"));
+    m_pages->addTab(m_changes, tr("Before and after"));
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_pages);
@@ -63,6 +65,8 @@ void FileView::connectPages()
         m_workshop.book().noteSale(id(), sale, m_workshop.stamp());
         written();
     });
+    connect(m_changes, &instrument_file::ChangePage::passesChosen, this, &FileView::choosePair);
+    connect(m_changes, &instrument_file::ChangePage::noteChosen, this, &FileView::noteChosen);
     connect(&m_workshop, &Workshop::passChosen, this, &FileView::fillIfSeen);
     connect(&m_workshop, &Workshop::readingsChanged, this, &FileView::fillIfSeen);
     connect(&m_workshop, &Workshop::instrumentsChanged, this, &FileView::fillIfSeen);
@@ -96,6 +100,7 @@ void FileView::fill()
     m_photographs->show(m_dossier.photographs, [this](const std::string &digest) { return picture(digest); });
     m_sale->show(m_dossier.sale);
     fillDrift();
+    fillChanges();
 }
 
 void FileView::fillDrift()

@@ -1,6 +1,7 @@
 #pragma once
 // The file of the chosen instrument: hands its pages what the logbook holds, and does what they ask for.
 
+#include "instrument_file/change_page.h"
 #include "instrument_file/condition_page.h"
 #include "instrument_file/drift_page.h"
 #include "instrument_file/photograph_page.h"
@@ -24,6 +25,9 @@ public:
     void setForm(const wording::NumberForm &form);
     [[nodiscard]] QTabWidget *pages() const { return m_pages; }
 
+signals:
+    void noteChosen(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
+
 protected:
     void showEvent(QShowEvent *event) override;
 
@@ -32,6 +36,8 @@ private:
     void fill();
     void fillIfSeen();
     void fillDrift();
+    void fillChanges();
+    void choosePair(readings::PassId before, readings::PassId after);
     void written();
     void editWork(const dossier::WorkEntry &entry);
     void changeWork(const QString &uid);
@@ -53,6 +59,14 @@ private:
     instrument_file::PhotographPage *m_photographs;
     instrument_file::DriftPage *m_drift;
     instrument_file::SalePage *m_sale;
+    instrument_file::ChangePage *m_changes;
+    /// What was chosen on the page of changes, and for which instrument; 0: nothing, the usual two.
+    struct ChosenPair {
+        instrument::InstrumentId instrument = 0;
+        readings::PassId before = 0;
+        readings::PassId after = 0;
+    };
+    ChosenPair m_pair;
 };
 
 } // namespace hammerline::main_window

@@ -58,6 +58,7 @@ void Views::connectViews()
     });
     connect(m_readings, &ReadingsView::pairChosen, this, &Views::pairChosen);
     connect(m_plan, &PlanView::noteChosen, this, &Views::pairChosen);
+    connect(m_file, &FileView::noteChosen, this, &Views::pairChosen);
     connect(m_chart, &ChartView::noteChosen, this,
             [this](keyboard::Note note) { emit pairChosen(m_workshop.selection().quantity, note); });
     for (review_desk::ReviewDesk *desk : {m_worst, m_review}) {

@@ -223,7 +223,7 @@ private:
         axis->setTickCount(6);
         axis->setLabelFormat(QStringLiteral("%.0f"));
         axis->setGridLineVisible(false);
-        const QPen pen = plot.pen(m_look.palette.quiet, 1, Qt::DotLine);
+        const QPen pen = plot.pen(m_look.palette.quiet, 1.5, Qt::DotLine);
         Plot{m_chart, m_look, plot.x, axis}.line(line, pen);
         m_legend.push_back({tr("relative humidity (right)"), [pen](QPainter &painter, const QRectF &box) {
                                 painter.setPen(pen);

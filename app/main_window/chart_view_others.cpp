@@ -1,0 +1,117 @@
+// What the charts hold the chosen pass against: another pass, or all of the instrument's.
+#include "analysis/drift.h"
+#include "main_window/chart_view.h"
+#include "wording/wording.h"
+
+#include <QComboBox>
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace hammerline::main_window {
+
+namespace {
+
+using readings::Pass;
+
+QString nameOfPass(const Pass &pass, bool isSpotCheck)
+{
+    const QString name = isSpotCheck ? ChartView::tr("Spot check") : wording::nameOf(pass.purpose);
+    return QStringLiteral("%1, %2, %3")
+        .arg(name, QString::fromStdString(readings::isoDate(pass.began)), QString::fromStdString(pass.person));
+}
+
+} // namespace
+
+tolerance::Judgement ChartView::judged(const readings::ValueTable &values) const
+{
+    const auto *instrument = m_workshop.instrument();
+    tolerance::ToleranceSet none;
+    none.action = instrument->action;
+    return tolerance::judge(values, m_workshop.set().value_or(none), instrument->compass, instrument->sections);
+}
+
+void ChartView::fillAgainst()
+{
+    const auto chosen = m_against->currentData().toLongLong();
+    m_against->clear();
+    m_others.clear();
+    if (m_workshop.pass() == nullptr)
+        return;
+    const auto instrument = m_workshop.pass()->pass.instrument;
+    const logbook::Logbook &book = m_workshop.book();
+    m_others = m_workshop.passesOf(instrument);
+    const auto checks = book.spotChecks(instrument);
+    m_others.insert(m_others.end(), checks.begin(), checks.end());
+    std::erase_if(m_others, [&](const Pass &pass) {
+        return pass.id == m_workshop.pass()->pass.id || book.readingCount(pass.id) == 0;
+    });
+    std::ranges::sort(m_others, std::greater(), [](const Pass &pass) { return std::tuple(pass.began, pass.id); });
+    if (m_others.empty())
+        return;
+    m_against->addItem(tr("what answers best"), qlonglong{0});
+    for (const Pass &pass : m_others)
+        m_against->addItem(nameOfPass(pass, std::ranges::find(checks, pass.id, &Pass::id) != checks.end()),
+                           static_cast<qlonglong>(pass.id));
+    m_against->setCurrentIndex(std::max(0, m_against->findData(chosen)));
+}
+
+/// For moving, the first as found, else the one before; for agreeing, the newest of another person.
+const Pass *ChartView::usualAgainst() const
+{
+    const Pass &now = m_workshop.pass()->pass;
+    if (question() == charts::Question::DoTheyAgree) {
+        const auto other = std::ranges::find_if(m_others, [&](const Pass &pass) { return pass.person != now.person; });
+        return other == m_others.end() ? nullptr : &*other;
+    }
+    if (const PassInView *found = m_workshop.before())
+        return &found->pass;
+    const auto earlier = std::ranges::find_if(m_others, [&](const Pass &pass) { return pass.began <= now.began; });
+    return earlier != m_others.end() ? &*earlier : m_others.empty() ? nullptr : &m_others.front();
+}
+
+std::optional<Pass> ChartView::against() const
+{
+    const auto chosen = std::ranges::find(m_others, m_against->currentData().toLongLong(), &Pass::id);
+    if (chosen != m_others.end())
+        return *chosen;
+    const Pass *usual = usualAgainst();
+    return usual ? std::optional(*usual) : std::nullopt;
+}
+
+/// The later of the two is "now".
+void ChartView::addOther(charts::ChartData &data) const
+{
+    const auto other = against();
+    if (!other)
+        return;
+    const Pass &here = m_workshop.pass()->pass;
+    const auto *set = m_workshop.set() ? &*m_workshop.set() : nullptr;
+    const auto first = analysis::uncertaintyOf(data.quantity, here.gauge, set);
+    const auto second = analysis::uncertaintyOf(data.quantity, other->gauge, set);
+    if (first && second)
+        data.toldApart = std::hypot(*first, *second);
+    data.before = judged(m_workshop.book().values(other->id));
+    data.beforeName = wording::nameOf(other->purpose);
+    data.beforePerson = QString::fromStdString(other->person);
+    if (std::tuple(here.began, here.id) > std::tuple(other->began, other->id))
+        return;
+    std::swap(data.now, *data.before);
+    std::swap(data.nowName, data.beforeName);
+    std::swap(data.nowPerson, data.beforePerson);
+}
+
+void ChartView::addTrends(charts::ChartData &data) const
+{
+    std::vector<analysis::MeasuredPass> passes;
+    for (const Pass &pass : m_workshop.passesOf(m_workshop.pass()->pass.instrument)) {
+        readings::ValueTable only; // of one quantity: the others are not drawn
+        for (const auto &[note, value] : m_workshop.book().values(pass.id).column(data.quantity))
+            only.set(data.quantity, note, value);
+        passes.push_back({pass, std::move(only)});
+    }
+    data.trends = analysis::trendsOf(std::move(passes), data.sections, m_workshop.set() ? &*m_workshop.set() : nullptr);
+}
+
+} // namespace hammerline::main_window
