@@ -1,7 +1,7 @@
 #include "main_window/trusted_keys_dialog.h"
 
 #include "exchange/exchange.h"
-#include "main_window/record_words.h"
+#include "main_window/seal_words.h"
 #include "seal/seal.h"
 #include "wording/palette.h"
 #include "wording/wording.h"

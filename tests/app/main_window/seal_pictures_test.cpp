@@ -2,7 +2,7 @@
 // is saved to be looked at.
 #include "app/main_window/window_desk.h"
 
-#include "main_window/record_words.h"
+#include "main_window/seal_words.h"
 #include "main_window/trusted_keys_dialog.h"
 
 #include <QApplication>

@@ -1,4 +1,4 @@
-#include "main_window/record_words.h"
+#include "main_window/seal_words.h"
 
 #include "wording/palette.h"
 
@@ -18,7 +18,7 @@ constexpr std::size_t mostLinesInLargeType = 2; ///< so that a small screen hold
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("RecordWords", text);
+    return QCoreApplication::translate("SealWords", text);
 }
 
 /// Text out of a file that nobody vouches for: control and direction characters could make it say something else.
