@@ -62,14 +62,21 @@ EntrySession::EntrySession(logbook::Logbook &book, instrument::Instrument instru
       m_set(std::move(set)),
       m_stamper(std::move(stamper))
 {
+    takeEarlier();
+    if (const auto kept = m_book.route(m_pass.id))
+        m_typings = parseTypings(kept->typing);
+    reload();
+}
+
+void EntrySession::takeEarlier()
+{
+    if (m_book.spotCheck(m_pass.id))
+        return;
     for (const readings::Pass &other : m_book.passes(m_instrument.id)) {
         if (other.id == m_pass.id)
             break;
         m_earlier = m_book.values(other.id);
     }
-    if (const auto kept = m_book.route(m_pass.id))
-        m_typings = parseTypings(kept->typing);
-    reload();
 }
 
 std::optional<readings::Reading> EntrySession::lastEntered() const

@@ -140,6 +140,7 @@ private:
     [[nodiscard]] int takesOf(const readings::Place &place) const;
     [[nodiscard]] std::optional<tolerance::TakesApart> apartAt(const readings::Place &place) const;
     std::optional<TakenBack> retrace(const std::optional<logbook::Deed> &deed, Retrace how);
+    void takeEarlier();
     void reload();
     void moveOn();
     void passOverRead();
@@ -150,7 +151,8 @@ private:
     std::optional<tolerance::ToleranceSet> m_set;
     Stamper m_stamper;
     std::map<readings::Place, readings::Reading> m_readings;
-    std::optional<readings::ValueTable> m_earlier; ///< of the pass before
+    /// Of the pass before; none in a spot check, whose reader must not be led by what was read before.
+    std::optional<readings::ValueTable> m_earlier;
     std::vector<decisions::SentBack> m_sentBack; ///< to be read again in this pass, as of the newest reading of it
     Typings m_typings;
     logbook::DeedId m_seen = 0;

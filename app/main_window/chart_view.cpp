@@ -110,7 +110,7 @@ std::optional<charts::ChartData> ChartView::data() const
     data.sections = instrument->sections;
     data.now = pass->judgement;
     data.form = m_form;
-    data.nowName = wording::nameOf(pass->pass.purpose);
+    data.nowName = nameOf(*pass);
     data.subject = QString::fromStdString(instrument->name);
     data.nowPerson = QString::fromStdString(pass->pass.person);
     if (data.question == charts::Question::HasItDrifted) {

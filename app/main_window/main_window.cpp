@@ -256,7 +256,7 @@ void MainWindow::showState()
     if (instrument)
         title << QString::fromStdString(instrument->name);
     if (pass)
-        title << wording::nameOf(pass->pass.purpose);
+        title << nameOf(*pass);
     if (open)
         title << QFileInfo(QString::fromStdString(m_workshop->book().path())).completeBaseName();
     title << tr("Hammerline");

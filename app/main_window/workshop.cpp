@@ -3,6 +3,7 @@
 #include "exchange/tolerance_json.h"
 #include "logbook/to_review.h"
 #include "tolerance/doubt.h"
+#include "wording/wording.h"
 
 #include <algorithm>
 
@@ -16,6 +17,15 @@ tolerance::Judgement judgementOf(const instrument::Instrument &instrument, const
     tolerance::ToleranceSet none;
     none.action = instrument.action;
     return tolerance::judge(values, set ? *set : none, instrument.compass, instrument.sections);
+}
+
+void dropUnasked(tolerance::Judgement &judgement, const decisions::SpotCheck &check)
+{
+    std::erase_if(judgement.verdicts, [&check](const tolerance::Verdict &verdict) {
+        const bool asked = std::ranges::binary_search(check.notes, verdict.note) &&
+                           std::ranges::find(check.quantities, verdict.quantity) != check.quantities.end();
+        return verdict.status == tolerance::Status::Missing && !asked;
+    });
 }
 
 using MaybeDeed = std::optional<logbook::Deed>;
@@ -38,6 +48,11 @@ Workshop::Queue laidOut(const std::vector<review::JudgedPass> &passes)
 }
 
 } // namespace
+
+QString nameOf(const PassInView &pass)
+{
+    return pass.check ? Workshop::tr("Spot check") : wording::nameOf(pass.pass.purpose);
+}
 
 std::optional<tolerance::ToleranceSet> setOf(const instrument::Instrument &instrument)
 {
@@ -217,10 +232,12 @@ Workshop::Queue Workshop::queueOfPass() const
 
 PassInView Workshop::view(const readings::Pass &pass) const
 {
-    PassInView made{pass, m_book->readings(pass.id), {}, {}};
+    PassInView made{pass, m_book->readings(pass.id), {}, {}, m_book->spotCheck(pass.id)};
     made.values = readings::meansOf(made.readings);
     if (const auto *of = instrument())
         made.judgement = judgementOf(*of, made.values, m_set);
+    if (made.check)
+        dropUnasked(made.judgement, *made.check);
     tolerance::weighDoubt(made.judgement, made.readings, pass.gauge);
     return made;
 }
@@ -245,6 +262,8 @@ void Workshop::readPass(Before before)
         return;
     if (const auto pass = m_book->pass(m_pass->pass.id))
         m_pass = view(*pass);
+    if (m_pass->check)
+        return;
     for (const readings::Pass &each : passesOf(m_instrument)) {
         if (each.purpose != readings::Purpose::AsFound || m_book->readingCount(each.id) == 0)
             continue;

@@ -31,7 +31,9 @@ struct PassInView {
     readings::Pass pass{};
     std::vector<readings::Reading> readings{};
     readings::ValueTable values{};
+    /// Of a spot check only what it asks for or has read: a note that was not drawn is not missing.
     tolerance::Judgement judgement{};
+    std::optional<decisions::SpotCheck> check{}; ///< present: the pass reads a sample of another again
 };
 
 struct Selection {
@@ -65,7 +67,8 @@ public:
     /// Null: none is chosen.
     [[nodiscard]] const instrument::Instrument *instrument() const;
     [[nodiscard]] const PassInView *pass() const { return m_pass ? &*m_pass : nullptr; }
-    /// The first as-found pass with readings, to hold the chosen one against; null where that is the chosen one.
+    /// The first as-found pass with readings, to hold the chosen one against; null where that is the chosen one, and
+    /// where the chosen one is a spot check: who reads again must not see what was read before.
     [[nodiscard]] const PassInView *before() const { return m_before ? &*m_before : nullptr; }
     [[nodiscard]] const std::optional<tolerance::ToleranceSet> &set() const { return m_set; }
     [[nodiscard]] analysis::Summaries summaries() const;
@@ -128,6 +131,9 @@ private:
     std::map<instrument::InstrumentId, std::vector<review::JudgedPass>> m_judged;
     logbook::DeedId m_judgedUpTo = 0;
 };
+
+/// "As found"; "Spot check".
+[[nodiscard]] QString nameOf(const PassInView &pass);
 
 /// The tolerance set in force for an instrument; absent where none is chosen or its text no longer reads.
 [[nodiscard]] std::optional<tolerance::ToleranceSet> setOf(const instrument::Instrument &instrument);

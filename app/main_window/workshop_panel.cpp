@@ -133,14 +133,18 @@ void WorkshopPanel::addPasses(QTreeWidgetItem *row)
 {
     if (row->childCount() > 0 || row->parent() != nullptr)
         return;
-    for (const readings::Pass &pass : m_workshop.passesOf(row->data(0, instrumentRole).toLongLong())) {
-        QString text = tr("%1, %2").arg(wording::nameOf(pass.purpose), dayOf(pass.began));
-        if (m_workshop.book().refusal(pass.id))
-            text = tr("%1 ✓ signed").arg(text);
+    const auto instrument = row->data(0, instrumentRole).toLongLong();
+    const auto add = [row](const readings::Pass &pass, const QString &text) {
         auto *child = new QTreeWidgetItem(row, {text});
         child->setData(0, passRole, QVariant::fromValue<qlonglong>(pass.id));
         child->setToolTip(0, QString::fromStdString(pass.person));
+    };
+    for (const readings::Pass &pass : m_workshop.passesOf(instrument)) {
+        const QString text = tr("%1, %2").arg(wording::nameOf(pass.purpose), dayOf(pass.began));
+        add(pass, m_workshop.book().refusal(pass.id) ? tr("%1 ✓ signed").arg(text) : text);
     }
+    for (const readings::Pass &check : m_workshop.book().spotChecks(instrument))
+        add(check, tr("Spot check, %1").arg(dayOf(check.began)));
     if (row->childCount() == 0)
         row->setChildIndicatorPolicy(QTreeWidgetItem::DontShowIndicator);
 }

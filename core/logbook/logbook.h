@@ -273,8 +273,8 @@ public:
     /// All that was decided about the pass; what no longer holds is among it.
     [[nodiscard]] decisions::PassDecisions decisions(readings::PassId pass) const;
     /// Accepts items / sends them back, several in one deed. Person and moment are the stamp's. What is accepted is no
-    /// longer sent back. A fault where one has no words, and where the value of a note is no longer the one decided
-    /// about: nothing is written then. (Open passes; the list must not be empty.)
+    /// longer sent back. A fault where one has no words, where the value of a note is no longer the one decided about,
+    /// and where the pass is a spot check: nothing is written then. (Open passes; the list must not be empty.)
     [[nodiscard]] outcome::Outcome<DeedId>
     accept(readings::PassId pass, const std::vector<decisions::Concession> &concessions, const Stamp &stamp);
     [[nodiscard]] outcome::Outcome<DeedId>

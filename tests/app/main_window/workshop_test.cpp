@@ -104,5 +104,25 @@ TEST_F(OneWorkshop, ClosingLetsGoOfEverything)
     EXPECT_FALSE(workshop.queue().judged);
 }
 
+TEST_F(OneWorkshop, ASpotCheckShowsNeitherWhatWasReadBeforeNorNotesThatWereNotDrawn)
+{
+    enter(shop.pass, 40, 3.2);
+    enter(shop.pass, 41, 9);
+    readings::Pass fresh = shop.pass;
+    fresh.id = 0;
+    fresh.uid.clear();
+    fresh.purpose = readings::Purpose::Recheck;
+    const auto check = shop.book.beginSpotCheck(
+        fresh, {shop.pass.id, 7, {keyboard::Note(41)}, {Quantity::LetOff}}, shop.stamp());
+    workshop.poll();
+    workshop.choosePass(check.id);
+    EXPECT_EQ(workshop.before(), nullptr);
+    ASSERT_EQ(workshop.pass()->judgement.verdicts.size(), 1u);
+    EXPECT_EQ(workshop.pass()->judgement.verdicts[0].note, keyboard::Note(41));
+    EXPECT_EQ(workshop.pass()->judgement.verdicts[0].status, tolerance::Status::Missing);
+    workshop.choosePass(shop.begin(readings::Purpose::AsLeft).id);
+    EXPECT_NE(workshop.before(), nullptr) << "any other pass is held against what was found";
+}
+
 } // namespace
 } // namespace hammerline::main_window
