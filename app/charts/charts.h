@@ -55,6 +55,8 @@ struct ChartData {
 [[nodiscard]] QString titleOf(const ChartData &data);
 /// The answer in figures: "3 of 88 notes out: 2 too large, 1 too small; 2 not read."
 [[nodiscard]] QString answerOf(const ChartData &data);
+/// A change in mm or g for people: "+0.30 mm", signed, in the unit of the form.
+[[nodiscard]] QString changeText(double change, const ChartData &data);
 
 /// The figures behind the chart, in mm or g, '.' as the mark, LF, a header line; cells without a value are empty.
 /// Along and spread: `note,name,quantity,unit,value,low,target,high,status,before`, exact, notes rising. Moved and

@@ -81,8 +81,8 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     new BenchMenu({this, m_actions.bench, m_views->bench(), *m_workshop, m_prompts, m_settings.store()});
     auto *tools = new BenchTools({this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder});
     connect(tools, &BenchTools::benchWanted, m_views, [this] { m_views->go(View::Bench); });
-    auto *checks = new SpotCheckMenu({this, m_actions.spotChecks, *m_workshop, m_prompts});
-    connect(checks, &SpotCheckMenu::benchWanted, m_views, [this] { m_views->go(View::Bench); });
+    auto *checks = new SpotCheckMenu({this, m_actions.spotChecks, *m_workshop, *m_views, m_prompts});
+    connect(checks, &SpotCheckMenu::readBy, this, [this](const QString &person) { m_settings.setPerson(person); });
     new SealMenu({this, m_actions.checkRecord, m_actions.trustedKeys, m_prompts, m_clock, m_keyFile});
     m_workshop->setPerson(m_settings.person().toStdString());
     tick(m_actions, m_settings);

@@ -4,6 +4,7 @@
 #include "instrument_file/tolerance_chooser.h"
 #include "main_window/logbook_files.h"
 #include "main_window/main_window.h"
+#include "main_window/save_chart.h"
 #include "wording/wording.h"
 
 #include <QFileInfo>
@@ -182,14 +183,7 @@ void MainWindow::saveChart()
     const auto chart = m_views->chart()->data();
     if (!chart)
         return m_prompts.tell(this, {tr("No chart"), tr("There are no readings to draw yet."), {}});
-    const QString name = proposedName(*m_workshop->instrument(), wording::nameOf(chart->quantity).toLower());
-    const QString filter = tr("Drawings (*.svg);;Pictures (*.png);;Pages (*.pdf);;Figures (*.csv)");
-    const auto path = askSave(tr("Save the chart"), filter, "svg", name);
-    if (!path)
-        return;
-    const auto written = charts::exportChart(*chart, *path, wording::paletteFor(*this));
-    if (!written)
-        tellFaults(tr("The chart was not saved"), written.faults());
+    main_window::saveChart(this, m_prompts, *chart, *m_workshop->instrument());
 }
 
 void MainWindow::makeRecord()

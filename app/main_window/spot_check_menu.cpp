@@ -1,8 +1,9 @@
 #include "main_window/spot_check_menu.h"
 
 #include "analysis/draw_sample.h"
+#include "main_window/save_chart.h"
+#include "main_window/spot_check_page.h"
 #include "route/route.h"
-#include "wording/wording.h"
 
 #include <algorithm>
 #include <set>
@@ -14,13 +15,12 @@ namespace {
 using catalogue::Quantity;
 using keyboard::Note;
 
-std::set<Note> notesRead(const readings::ValueTable &values, Quantity quantity, const keyboard::Compass &compass)
+std::vector<Note> notesRead(const PassInView &pass)
 {
     std::set<Note> notes;
-    for (int number = compass.first.number(); number <= compass.last.number(); ++number)
-        if (values.value(quantity, Note(number)))
-            notes.insert(Note(number));
-    return notes;
+    for (const readings::Reading &reading : pass.readings)
+        notes.insert(reading.place.note);
+    return {notes.begin(), notes.end()};
 }
 
 std::vector<Quantity> quantitiesRead(const PassInView &pass)
@@ -31,57 +31,29 @@ std::vector<Quantity> quantitiesRead(const PassInView &pass)
     return {quantities.begin(), quantities.end()};
 }
 
-QString lineOf(Quantity quantity, const SpotCheckFinding &found)
+readings::Pass freshPass(const readings::Pass &checked, const logbook::Stamp &stamp)
 {
-    QString line = SpotCheckMenu::tr("%1: %2 notes read again, %3 out. With 95 % confidence at most %4 of %5 are out.")
-                       .arg(wording::nameOf(quantity))
-                       .arg(found.readAgain)
-                       .arg(found.out)
-                       .arg(found.mostOut)
-                       .arg(found.notes);
-    const analysis::Comparison &agreement = found.agreement;
-    const QString unit = wording::unitText(catalogue::infoOf(quantity).dimension == units::Dimension::Mass
-                                               ? units::Unit::Gram
-                                               : units::Unit::Millimetre);
-    const auto shown = [&unit](double value) { return QString::number(value, 'f', 2) + ' ' + unit; };
-    line += SpotCheckMenu::tr(" The second reading is %1 larger on the average").arg(shown(agreement.meanChange));
-    if (agreement.agreementLow && agreement.agreementHigh)
-        line += SpotCheckMenu::tr("; of twenty differences nineteen lie between %1 and %2")
-                    .arg(shown(*agreement.agreementLow), shown(*agreement.agreementHigh));
-    return line + '.';
+    readings::Pass fresh = checked;
+    fresh.id = 0;
+    fresh.uid.clear();
+    fresh.purpose = readings::Purpose::Recheck;
+    fresh.person = stamp.person;
+    fresh.began = stamp.at;
+    fresh.climate = {};
+    fresh.remark.clear();
+    return fresh;
 }
 
 } // namespace
 
-std::map<Quantity, SpotCheckFinding> findingsOf(const readings::ValueTable &checked, const readings::ValueTable &again,
-                                                const decisions::SpotCheck &check,
-                                                const tolerance::Judgement &judgementAgain)
-{
-    std::map<Quantity, SpotCheckFinding> findings;
-    for (const auto &[quantity, agreement] : analysis::compare(checked, again, nullptr)) {
-        SpotCheckFinding found{.agreement = agreement};
-        for (const Note note : check.notes) {
-            const auto *verdict = judgementAgain.find(quantity, note);
-            found.readAgain += again.value(quantity, note) ? 1 : 0;
-            found.out += verdict != nullptr && verdict->status == tolerance::Status::Out ? 1 : 0;
-        }
-        found.notes = static_cast<int>(notesRead(checked, quantity, {}).size());
-        const auto proved = analysis::spotCheck(found.notes, found.readAgain, found.out, "0.95");
-        if (!proved)
-            continue;
-        found.mostOut = proved.value().mostOut;
-        findings.emplace(quantity, found);
-    }
-    return findings;
-}
-
 SpotCheckMenu::SpotCheckMenu(const SpotCheckPlace &place)
-    : QObject(place.window), m_place(place), m_draw(add(tr("&Draw a sample to read again…"), "drawSample",
-                                                        &SpotCheckMenu::draw)),
-      m_open(add(tr("Open a spot chec&k…"), "openSpotCheck", &SpotCheckMenu::open)),
+    : QObject(place.window), m_place(place),
+      m_draw(add(tr("&Draw a sample to read again…"), "drawSample", &SpotCheckMenu::draw)),
       m_tell(add(tr("&What the spot check shows…"), "tellSpotCheck", &SpotCheckMenu::tell))
 {
     connect(m_place.menu, &QMenu::aboutToShow, this, &SpotCheckMenu::enable);
+    connect(&m_place.workshop, &Workshop::passChosen, this, &SpotCheckMenu::followPass);
+    connect(&m_place.workshop, &Workshop::readingsChanged, this, &SpotCheckMenu::followReadings);
 }
 
 QAction *SpotCheckMenu::add(const QString &text, const char *name, void (SpotCheckMenu::*deed)())
@@ -95,102 +67,111 @@ QAction *SpotCheckMenu::add(const QString &text, const char *name, void (SpotChe
 void SpotCheckMenu::enable()
 {
     const PassInView *pass = m_place.workshop.pass();
-    const bool isCheck = chosenCheck().has_value();
-    m_draw->setEnabled(pass != nullptr && !pass->readings.empty() && !isCheck);
-    m_tell->setEnabled(isCheck);
-    const auto *instrument = m_place.workshop.instrument();
-    m_open->setEnabled(instrument != nullptr && !m_place.workshop.book().spotChecks(instrument->id).empty());
-}
-
-std::optional<decisions::SpotCheck> SpotCheckMenu::chosenCheck() const
-{
-    const PassInView *pass = m_place.workshop.pass();
-    return pass ? m_place.workshop.book().spotCheck(pass->pass.id) : std::nullopt;
+    m_draw->setEnabled(pass != nullptr && !pass->readings.empty() && !pass->check);
+    m_tell->setEnabled(pass != nullptr && pass->check);
 }
 
 void SpotCheckMenu::draw()
 {
     const PassInView *pass = m_place.workshop.pass();
-    if (!pass || pass->readings.empty() || chosenCheck())
+    if (!pass || pass->readings.empty() || pass->check)
         return;
-    const auto quantities = quantitiesRead(*pass);
-    std::set<Note> read;
-    for (const Quantity quantity : quantities)
-        read.merge(notesRead(pass->values, quantity, m_place.workshop.instrument()->compass));
+    const auto person = m_place.prompts.askText(
+        m_place.window, {tr("Draw a sample to read again"), tr("Who reads again? Name or initials"),
+                         QString::fromStdString(m_place.workshop.stamp().person)});
+    if (!person)
+        return;
+    const auto notes = notesRead(*pass);
+    if (const auto size = askSize(static_cast<int>(notes.size())))
+        begin(person->trimmed(), *size, notes);
+}
+
+std::optional<int> SpotCheckMenu::askSize(int notes)
+{
+    const QString label =
+        tr("How many of the %1 notes that were read? With 95 % confidence, where none of the sample is out: %2.")
+            .arg(notes)
+            .arg(worthOfSamples(notes));
     const auto typed = m_place.prompts.askText(
-        m_place.window, {tr("Draw a sample to read again"),
-                         tr("How many of the %n notes that were read? The more, the more it proves.", nullptr,
-                            static_cast<int>(read.size())),
-                         QString::number(std::min<std::size_t>(usualSample, read.size()))});
+        m_place.window, {tr("Draw a sample to read again"), label, QString::number(std::min(usualSample, notes))});
     if (!typed)
-        return;
+        return std::nullopt;
     bool isNumber = false;
     const int size = typed->trimmed().toInt(&isNumber);
-    if (!isNumber || size < 1 || size > static_cast<int>(read.size()))
-        return m_place.prompts.tell(m_place.window,
-                                    {tr("No sample was drawn"), tr("\"%1\" is no number of notes.").arg(*typed),
-                                     tr("Type a whole number from 1 to %1.").arg(read.size())});
-    begin(size, {read.begin(), read.end()}, quantities);
+    if (isNumber && size >= 1 && size <= notes)
+        return size;
+    m_place.prompts.tell(m_place.window, {tr("No sample was drawn"), tr("\"%1\" is no number of notes.").arg(*typed),
+                                          tr("Type a whole number from 1 to %1.").arg(notes)});
+    return std::nullopt;
 }
 
-void SpotCheckMenu::begin(int size, const std::vector<Note> &notes, const std::vector<Quantity> &quantities)
+void SpotCheckMenu::begin(const QString &person, int size, const std::vector<Note> &notes)
 {
-    logbook::Logbook &book = m_place.workshop.book();
-    const readings::Pass checked = m_place.workshop.pass()->pass;
-    const logbook::Stamp stamp = m_place.workshop.stamp();
-    decisions::SpotCheck check{.checked = checked.id, .quantities = quantities};
+    Workshop &workshop = m_place.workshop;
+    const PassInView &checked = *workshop.pass();
+    workshop.setPerson(person.toStdString());
+    emit readBy(person);
+    const logbook::Stamp stamp = workshop.stamp();
     // Nobody chooses the moment to the millisecond; the seed is kept, so that the sample can be drawn anew.
-    check.seed = static_cast<std::uint32_t>(stamp.at.time_since_epoch().count());
-    check.notes = analysis::drawSample(notes, size, check.seed);
-    readings::Pass fresh = checked;
-    fresh.id = 0;
-    fresh.uid.clear();
-    fresh.purpose = readings::Purpose::Recheck;
-    fresh.person = stamp.person;
-    fresh.began = stamp.at;
-    fresh.remark.clear();
-    const readings::Pass begun = book.beginSpotCheck(fresh, check, stamp);
-    route::Choice asked{.order = route::Order::Own, .listed = check.notes, .quantities = quantities};
-    book.chooseRoute(begun.id, {route::textOf(asked), {}}, m_place.workshop.stamp());
-    m_place.workshop.instrumentsTouched();
-    m_place.workshop.choosePass(begun.id);
-    emit benchWanted();
-}
-
-void SpotCheckMenu::open()
-{
-    const auto *instrument = m_place.workshop.instrument();
-    if (!instrument)
-        return;
-    const auto checks = m_place.workshop.book().spotChecks(instrument->id);
-    QStringList choices;
-    for (const readings::Pass &check : checks)
-        choices << tr("%1, %2").arg(QString::fromStdString(readings::isoDate(check.began)),
-                                    QString::fromStdString(check.person));
-    choices << tr("None");
-    const int chosen = m_place.prompts.ask(
-        m_place.window, {.title = tr("Spot checks"), .text = tr("Which one?"), .detail = {}, .choices = choices});
-    if (chosen >= 0 && chosen < static_cast<int>(checks.size()))
-        m_place.workshop.choosePass(checks[static_cast<std::size_t>(chosen)].id);
+    const auto seed = static_cast<std::uint32_t>(stamp.at.time_since_epoch().count());
+    const decisions::SpotCheck check{checked.pass.id, seed, analysis::drawSample(notes, size, seed),
+                                     quantitiesRead(checked)};
+    const auto begun = workshop.book().beginSpotCheck(freshPass(checked.pass, stamp), check, stamp);
+    const route::Choice way{.order = route::Order::Own, .listed = check.notes, .quantities = check.quantities};
+    workshop.book().chooseRoute(begun.id, {route::textOf(way), {}}, workshop.stamp());
+    workshop.instrumentsTouched();
+    workshop.choosePass(begun.id);
+    m_place.views.go(View::Bench);
+    m_place.views.bench()->focusField();
 }
 
 void SpotCheckMenu::tell()
 {
-    const auto check = chosenCheck();
-    if (!check)
+    const auto told = spotCheckTold(m_place.workshop, m_place.views.form());
+    if (!told)
         return;
-    const PassInView &pass = *m_place.workshop.pass();
-    QStringList lines;
-    for (const auto &[quantity, found] :
-         findingsOf(m_place.workshop.book().values(check->checked), pass.values, *check, pass.judgement))
-        lines << lineOf(quantity, found);
-    if (lines.isEmpty())
-        lines << tr("Nothing of the sample is read again yet.");
-    m_place.prompts.tell(m_place.window, {tr("What the spot check shows"),
-                                          tr("A sample of %n notes, drawn by seed %1.", nullptr,
-                                             static_cast<int>(check->notes.size()))
-                                              .arg(check->seed),
-                                          lines.join('\n'), prompts::Weight::Question});
+    if (told->unread > 0) {
+        const int chosen = m_place.prompts.ask(
+            m_place.window,
+            {.title = tr("What the spot check shows"),
+             .text = tr("%1 values of the sample are not read again yet.").arg(told->unread),
+             .detail = tr("The finding shows what was read before. Whoever has seen it no longer reads the rest blind."),
+             .choices = {tr("Show it all the same"), tr("Read on")},
+             .preferred = 1});
+        if (chosen != 0)
+            return;
+    }
+    showPage();
+}
+
+void SpotCheckMenu::showPage()
+{
+    auto told = spotCheckTold(m_place.workshop, m_place.views.form());
+    if (!told)
+        return;
+    if (!m_page) {
+        m_page = new SpotCheckPage(m_place.window);
+        connect(m_page, &SpotCheckPage::saveWanted, this, [this](const charts::ChartData &chart) {
+            saveChart(m_page, m_place.prompts, chart, *m_place.workshop.instrument());
+        });
+    }
+    m_page->show(*std::move(told));
+}
+
+void SpotCheckMenu::followPass()
+{
+    if (m_page)
+        m_page->close();
+    const auto told = m_place.workshop.isOpen() ? spotCheckTold(m_place.workshop, m_place.views.form()) : std::nullopt;
+    m_unread = told ? told->unread : 0;
+}
+
+void SpotCheckMenu::followReadings()
+{
+    const auto told = spotCheckTold(m_place.workshop, m_place.views.form());
+    const int before = std::exchange(m_unread, told ? told->unread : 0);
+    if (m_page || (told && before > 0 && m_unread == 0))
+        showPage();
 }
 
 } // namespace hammerline::main_window

@@ -1,40 +1,28 @@
 #pragma once
-// The lead reads a sample again: draws it, opens the spot check at the bench, and is told what it proves about the rest
-// and how far the two people agree.
+// The lead reads a sample again: draws it, reads it at the bench, and is told what it proves about the rest and how far
+// the two people agree (spot_check_page.h).
 //
 // The sample is drawn from the notes that the chosen pass has read, by a seed that is kept with it. At the bench the
-// check is a pass of its own that asks for just these notes; it begins empty, so that nobody sees the former value.
+// check is a pass of its own that asks for just these notes; it begins empty, so that nobody sees the former value. The
+// finding shows itself when the last note of the sample is read; before that, only to who asks for it twice.
 
-#include "analysis/analysis.h"
-#include "analysis/spot_check.h"
+#include "main_window/views.h"
 #include "main_window/workshop.h"
 #include "prompts/prompts.h"
 
 #include <QMenu>
-
-#include <map>
+#include <QPointer>
 
 namespace hammerline::main_window {
 
-/// What a spot check says about one quantity.
-struct SpotCheckFinding {
-    int readAgain = 0; ///< of the sample
-    int out = 0;       ///< of these
-    int notes = 0;     ///< read in the pass checked
-    int mostOut = 0;   ///< of all notes, with 95 % confidence
-    analysis::Comparison agreement{};
-};
-
-/// By quantity, those with at least one note of the sample read again.
-[[nodiscard]] std::map<catalogue::Quantity, SpotCheckFinding>
-findingsOf(const readings::ValueTable &checked, const readings::ValueTable &again, const decisions::SpotCheck &check,
-           const tolerance::Judgement &judgementAgain);
+class SpotCheckPage;
 
 /// All of it outlives the menu's deeds.
 struct SpotCheckPlace {
     QWidget *window;
     QMenu *menu;
     Workshop &workshop;
+    Views &views;
     prompts::Prompts &prompts;
 };
 
@@ -46,21 +34,26 @@ public:
     static constexpr int usualSample = 20;
 
 signals:
-    void benchWanted();
+    /// Somebody else is at the bench from now on.
+    void readBy(const QString &person);
 
 private:
     QAction *add(const QString &text, const char *name, void (SpotCheckMenu::*deed)());
     void enable();
     void draw();
-    void begin(int size, const std::vector<keyboard::Note> &notes, const std::vector<catalogue::Quantity> &quantities);
-    void open();
+    /// Absent: the lead thought better of it, or typed no number.
+    [[nodiscard]] std::optional<int> askSize(int notes);
+    void begin(const QString &person, int size, const std::vector<keyboard::Note> &notes);
     void tell();
-    [[nodiscard]] std::optional<decisions::SpotCheck> chosenCheck() const;
+    void showPage();
+    void followPass();
+    void followReadings();
 
     SpotCheckPlace m_place;
     QAction *m_draw;
-    QAction *m_open;
     QAction *m_tell;
+    QPointer<SpotCheckPage> m_page;
+    int m_unread = 0; ///< of the chosen check, as of the newest reading
 };
 
 } // namespace hammerline::main_window

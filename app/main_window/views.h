@@ -27,6 +27,7 @@ public:
     void go(View view);
     [[nodiscard]] View current() const;
     void setForm(const wording::NumberForm &form);
+    [[nodiscard]] const wording::NumberForm &form() const { return m_form; }
 
     [[nodiscard]] bench::BenchView *bench() const { return m_bench; }
     [[nodiscard]] ChartView *chart() const { return m_chart; }

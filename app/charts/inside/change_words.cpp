@@ -63,22 +63,17 @@ QString agreementAnswer(const ChartData &data)
         .arg(comparison->pairs);
 }
 
-QString yearly(double slope, const ChartData &data)
-{
-    return changeFigure(shownFigure(slope, data), data);
-}
-
 QString driftAnswer(const ChartData &data)
 {
     if (data.trends.empty())
         return tr("Two passes with the same notes are needed");
     const analysis::Trend &whole = data.trends.front();
-    const QString change = yearly(whole.lastChange(), data);
+    const QString change = changeText(whole.lastChange(), data);
     if (!whole.perYear || !whole.perYear->slopeLow)
         return tr("Two passes tell a change, %1, but no drift; a third one would").arg(change);
     const QString between = tr("%1 a year, between %2 and %3")
-                                .arg(yearly(whole.perYear->slope, data), yearly(*whole.perYear->slopeLow, data),
-                                     yearly(*whole.perYear->slopeHigh, data));
+                                .arg(changeText(whole.perYear->slope, data), changeText(*whole.perYear->slopeLow, data),
+                                     changeText(*whole.perYear->slopeHigh, data));
     const bool claimed = whole.claim == analysis::Claim::Smaller || whole.claim == analysis::Claim::Larger;
     QString answer = (claimed ? tr("Yes: %1") : tr("No drift can be claimed: %1")).arg(between);
     if (claimed && whole.toldApart && std::abs(whole.lastChange()) <= *whole.toldApart)
@@ -87,6 +82,11 @@ QString driftAnswer(const ChartData &data)
 }
 
 } // namespace
+
+QString changeText(double change, const ChartData &data)
+{
+    return changeFigure(shownFigure(change, data), data);
+}
 
 QString titleOfChange(const ChartData &data)
 {
