@@ -184,10 +184,6 @@
         <translation>So angenommen</translation>
     </message>
     <message>
-        <source>value</source>
-        <translation>Wert</translation>
-    </message>
-    <message>
         <source>why</source>
         <translation>warum</translation>
     </message>
@@ -874,6 +870,10 @@ bewegt</translation>
     <message>
         <source>Looked at and accepted as they are, with the reason: %1.</source>
         <translation>Angesehen und mit Begründung so angenommen: %1.</translation>
+    </message>
+    <message>
+        <source>notes and values</source>
+        <translation>Töne und Werte</translation>
     </message>
 </context>
 <context>

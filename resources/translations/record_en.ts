@@ -184,10 +184,6 @@
         <translation>Accepted as they are</translation>
     </message>
     <message>
-        <source>value</source>
-        <translation>value</translation>
-    </message>
-    <message>
         <source>why</source>
         <translation>why</translation>
     </message>
@@ -874,6 +870,10 @@ moved</translation>
     <message>
         <source>Looked at and accepted as they are, with the reason: %1.</source>
         <translation>Looked at and accepted as they are, with the reason: %1.</translation>
+    </message>
+    <message>
+        <source>notes and values</source>
+        <translation>notes and values</translation>
     </message>
 </context>
 <context>

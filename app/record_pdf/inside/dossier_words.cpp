@@ -89,16 +89,23 @@ QString workText(const dossier::WorkEntry &entry)
     return QStringLiteral("%1: %2").arg(nameOf(entry.kind), fromCore(entry.what));
 }
 
-QString tookText(const dossier::WorkEntry &entry)
+namespace {
+
+QString tookWords(std::int64_t minutes)
 {
-    if (!entry.took)
-        return {};
-    const auto minutes = entry.took->count();
     if (minutes < 60)
         return Record::tr("%1 min").arg(minutes);
     if (minutes % 60 == 0)
         return Record::tr("%1 h").arg(minutes / 60);
     return Record::tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60);
+}
+
+} // namespace
+
+/// A figure and its unit stay on one line.
+QString tookText(const dossier::WorkEntry &entry)
+{
+    return entry.took ? tookWords(entry.took->count()).replace(QLatin1Char(' '), QChar(0x00a0)) : QString();
 }
 
 QString dayOf(const dossier::WorkEntry &entry, const QLocale &locale)

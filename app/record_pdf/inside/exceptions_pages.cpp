@@ -81,25 +81,56 @@ void setMissing(Sheet &sheet, const Context &context)
     table.rule();
 }
 
+/// Concessions of one measure by one person on one day for one reason.
+using Alike = std::vector<const sale_record::Concession *>;
+
+/// In the order of the first of each.
+std::vector<Alike> alikeOf(const std::vector<sale_record::Concession> &concessions)
+{
+    const auto areAlike = [](const sale_record::Concession &one, const sale_record::Concession &other) {
+        return one.quantity == other.quantity && one.reason == other.reason && one.person == other.person &&
+               readings::isoDate(one.at) == readings::isoDate(other.at);
+    };
+    std::vector<Alike> groups;
+    for (const sale_record::Concession &one : concessions) {
+        const auto known =
+            std::ranges::find_if(groups, [&](const Alike &group) { return areAlike(*group.front(), one); });
+        if (known == groups.end())
+            groups.push_back({&one});
+        else
+            known->push_back(&one);
+    }
+    return groups;
+}
+
+/// "C4 2.10, D4 missing": a note and what stood there.
+QString notesAndValues(const Alike &group, const Context &context)
+{
+    QStringList notes;
+    for (const sale_record::Concession *one : group)
+        notes << fromCore(one->note.name()) + QChar(0x00a0) +
+                     (one->value ? wording::bareText(*one->value, context.form) : Record::tr("missing"));
+    return notes.join(QLatin1Char(context.form.locale.decimalPoint() == QLatin1String(",") ? ';' : ',') +
+                      QStringLiteral(" "));
+}
+
 /// What is not as promised and was accepted, and why: a reader must not take silence for promise kept.
 void setConcessions(Sheet &sheet, const Context &context)
 {
-    const auto &concessions = context.record.concessions;
-    if (concessions.empty())
+    if (context.record.concessions.empty())
         return;
     sheet.heading(Record::tr("Accepted as they are"));
-    Table table(sheet, {{Record::tr("note"), 34},
-                        {Record::tr("measure"), 76},
-                        {Record::tr("value"), 54, Qt::AlignRight},
+    Table table(sheet, {{Record::tr("measure"), 84},
+                        {Record::tr("notes and values"), 150},
                         {QString(), 8},
-                        {Record::tr("why"), 190},
+                        {Record::tr("why"), 150},
                         {Record::tr("by whom, when"), 0}});
-    for (const sale_record::Concession &one : concessions)
-        table.row({fromCore(one.note.name()), wording::nameOf(one.quantity),
-                   one.value ? wording::amountText(*one.value, context.form) : Record::tr("missing"), QString(),
-                   fromCore(one.reason),
+    for (const Alike &group : alikeOf(context.record.concessions)) {
+        const sale_record::Concession &one = *group.front();
+        table.row({context.headOf(one.quantity), notesAndValues(group, context), QString(), fromCore(one.reason),
                    QStringLiteral("%1, %2").arg(fromCore(one.person), dayText(one.at, context.options.locale))},
                   {true});
+    }
     table.rule();
     sheet.skip(8);
 }

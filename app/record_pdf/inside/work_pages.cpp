@@ -33,10 +33,10 @@ void setWork(Sheet &sheet, const Context &context)
         return;
     }
     Table table(sheet,
-                {{Record::tr("day"), 92},
-                 {Record::tr("work"), 130},
-                 {Record::tr("notes"), 74},
-                 {Record::tr("material, remark"), 112},
+                {{Record::tr("day"), 84},
+                 {Record::tr("work"), 126},
+                 {Record::tr("notes"), 60},
+                 {Record::tr("material, remark"), 104},
                  {Record::tr("by whom, time"), 0}},
                 tableText);
     for (const WorkEntry &entry : work)
@@ -73,7 +73,7 @@ QString conditionText(const dossier::Conditions &conditions, Moment moment, Area
         parts << Record::tr("%1 (%2 of 5)").arg(nameOf(*condition.grade)).arg(static_cast<int>(*condition.grade));
     if (!condition.words.empty())
         parts << fromCore(condition.words);
-    return parts.join(QStringLiteral(". "));
+    return parts.join(QStringLiteral(": "));
 }
 
 void setConditions(Sheet &sheet, const Context &context)
