@@ -106,8 +106,9 @@ void ChartView::addTrends(charts::ChartData &data) const
 {
     std::vector<analysis::MeasuredPass> passes;
     for (const Pass &pass : m_workshop.passesOf(m_workshop.pass()->pass.instrument)) {
+        const auto all = m_workshop.book().values(pass.id);
         readings::ValueTable only; // of one quantity: the others are not drawn
-        for (const auto &[note, value] : m_workshop.book().values(pass.id).column(data.quantity))
+        for (const auto &[note, value] : all.column(data.quantity))
             only.set(data.quantity, note, value);
         passes.push_back({pass, std::move(only)});
     }

@@ -100,9 +100,9 @@ TEST_F(Comparing, AnotherPairIsChosenByHand)
 
 TEST_F(Comparing, TheChartHoldsTheChosenPassAgainstAsFound)
 {
-    const auto left = regulated();
+    regulated();
     const auto window = openWindow();
-    window->goToPair(left.id, {Quantity::LetOff, Note(3)});
+    emit window->views().pairChosen(Quantity::LetOff, Note(3));
     trigger(*window, "viewCharts");
     part<QRadioButton>(*window, "chartMoved")->click();
     const auto data = window->views().chart()->data().value();
@@ -114,10 +114,10 @@ TEST_F(Comparing, TheChartHoldsTheChosenPassAgainstAsFound)
 
 TEST_F(Comparing, AgreementIsAskedOfAnotherPersonAndTheLaterPassIsTheOneMeasuredFrom)
 {
-    const auto left = regulated();
+    regulated();
     byBen(0.1);
     const auto window = openWindow();
-    window->goToPair(left.id, {Quantity::LetOff, Note(3)});
+    emit window->views().pairChosen(Quantity::LetOff, Note(3));
     trigger(*window, "viewCharts");
     part<QRadioButton>(*window, "chartAgree")->click();
     const auto data = window->views().chart()->data().value();
@@ -128,11 +128,11 @@ TEST_F(Comparing, AgreementIsAskedOfAnotherPersonAndTheLaterPassIsTheOneMeasured
 
 TEST_F(Comparing, DriftIsDrawnOverEveryPass)
 {
-    const auto left = regulated();
+    regulated();
     byBen(0.1);
     byBen(0.2);
     const auto window = openWindow();
-    window->goToPair(left.id, {Quantity::LetOff, Note(3)});
+    emit window->views().pairChosen(Quantity::LetOff, Note(3));
     trigger(*window, "viewCharts");
     part<QRadioButton>(*window, "chartDrifted")->click();
     const auto data = window->views().chart()->data().value();
