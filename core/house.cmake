@@ -20,7 +20,7 @@ set(HOUSE_CORE_FLOORS
   decisions
   sale_record+review+route+slips
   logbook+exchange
-  seal+demo_workshop)
+  seal+demo_workshop+shop)
 set(HOUSE_APP_FLOORS
   wording+prompts
   keyboard_strip+charts+gauge_input+paper+sounding

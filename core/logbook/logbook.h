@@ -171,8 +171,6 @@ public:
     // Passes ----------------------------------------------------------------------------------------------------
     /// Oldest first (by `began`, then id), without spot checks.
     [[nodiscard]] std::vector<readings::Pass> passes(instrument::InstrumentId instrument) const;
-    /// Of every instrument, by id, without spot checks; one walk through the table.
-    [[nodiscard]] std::vector<readings::Pass> passes() const;
     [[nodiscard]] std::optional<readings::Pass> pass(readings::PassId id) const;
     [[nodiscard]] int readingCount(readings::PassId pass) const; ///< takes counted
     /// `uid` is made here where it is empty. The pass as stored, with its id. The instrument must be there. A climate

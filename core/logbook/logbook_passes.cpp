@@ -61,22 +61,6 @@ std::vector<readings::Pass> Logbook::passes(instrument::InstrumentId instrument)
     return found;
 }
 
-std::vector<readings::Pass> Logbook::passes() const
-{
-    const auto isSpotCheck = [this](readings::PassId pass) {
-        const inside::Use query = m_inside->database.use("SELECT 1 FROM spot_check WHERE pass = ?1");
-        query->bind(1, pass);
-        return query->step();
-    };
-    const inside::Use query = m_inside->database.use(passTable().allStandingSql());
-    std::vector<readings::Pass> found;
-    while (query->step())
-        if (auto pass = inside::passOf(inside::rowOf(passTable(), *query), path()); !isSpotCheck(pass.id))
-            found.push_back(std::move(pass));
-    std::ranges::sort(found, {}, &readings::Pass::id);
-    return found;
-}
-
 std::optional<readings::Pass> Logbook::pass(readings::PassId id) const
 {
     return m_inside->findPass(id);

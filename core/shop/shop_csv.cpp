@@ -1,0 +1,53 @@
+#include "shop/shop.h"
+
+#include <array>
+#include <cstdio>
+#include <string_view>
+
+namespace hammerline::shop {
+
+namespace {
+
+/// Hours to the hundredth.
+std::string hours(double minutes)
+{
+    std::array<char, 32> text{};
+    const int size = std::snprintf(text.data(), text.size(), "%.2f", minutes / 60);
+    return {text.data(), static_cast<std::size_t>(size)};
+}
+
+std::string cell(const std::string &word)
+{
+    const auto first = word.find_first_not_of(' ');
+    const bool formula =
+        first != std::string::npos && std::string_view("=+-@\t\r").find(word[first]) != std::string_view::npos;
+    const bool quoted = word.find_first_of(",\"\r\n") != std::string::npos;
+    std::string text = formula ? "'" : "";
+    for (const char letter : word)
+        text += letter == '"' ? std::string("\"\"") : std::string(1, letter);
+    return quoted ? '"' + text + '"' : text;
+}
+
+std::string share(const Share &share)
+{
+    return std::to_string(share.judged) + ',' + std::to_string(share.out);
+}
+
+} // namespace
+
+std::string shopCsv(By by, const std::vector<Row> &rows)
+{
+    std::string text = std::string(idOf(by)) +
+                       ",instruments,passes,readings,found_judged,found_out,left_judged,left_out,"
+                       "hours_planned,hours_taken,untimed,hours_other\r\n";
+    for (const Row &row : rows) {
+        const Figures &figures = row.figures;
+        text += cell(row.key) + ',' + std::to_string(figures.instruments) + ',' + std::to_string(figures.passes) + ',';
+        text += std::to_string(figures.readings) + ',' + share(figures.found) + ',' + share(figures.left) + ',';
+        text += hours(figures.plannedMinutes) + ',' + hours(figures.takenMinutes) + ',';
+        text += std::to_string(figures.untimed) + ',' + hours(figures.otherMinutes) + "\r\n";
+    }
+    return text;
+}
+
+} // namespace hammerline::shop

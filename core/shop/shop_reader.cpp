@@ -1,0 +1,207 @@
+#include "shop/shop_reader.h"
+
+#include "action/plan.h"
+#include "exchange/plan_inputs_json.h"
+#include "exchange/tolerance_json.h"
+
+#include <algorithm>
+
+namespace hammerline::shop {
+
+namespace {
+
+using catalogue::Quantity;
+using instrument::Instrument;
+using keyboard::Note;
+using Kind = WorkPiece::Kind;
+
+constexpr std::size_t mostJudges = 64;
+constexpr std::int64_t mostDeeds = 10'000; ///< beyond so many at once everything is read anew
+
+/// Pieces of one pass, by person and quantity.
+class Pieces {
+public:
+    explicit Pieces(const logbook::ReadBy &read) : m_read(read)
+    {
+        for (const auto &take : read.takes) {
+            ++at(take.reader, take.value.quantity).readings;
+            m_readers[{take.value.quantity, take.value.note}] = take.reader;
+        }
+    }
+
+    void judge(const tolerance::Judgement &judgement)
+    {
+        for (const tolerance::Verdict &verdict : judgement.verdicts) {
+            if (!verdict.value || !verdict.limits)
+                continue;
+            ReadPiece &piece = at(m_readers.at({verdict.quantity, verdict.note}), verdict.quantity);
+            ++piece.judged;
+            piece.out += verdict.status == tolerance::Status::Out ? 1 : 0;
+        }
+    }
+
+    [[nodiscard]] std::vector<ReadPiece> take() { return std::move(m_pieces); }
+
+private:
+    ReadPiece &at(std::size_t reader, Quantity quantity)
+    {
+        const std::string &person = m_read.people[reader];
+        const auto known = std::ranges::find_if(
+            m_pieces, [&](const ReadPiece &piece) { return piece.quantity == quantity && piece.person == person; });
+        if (known != m_pieces.end())
+            return *known;
+        m_pieces.push_back({.person = person, .quantity = quantity});
+        return m_pieces.back();
+    }
+
+    const logbook::ReadBy &m_read;
+    std::map<std::pair<Quantity, Note>, std::size_t> m_readers{};
+    std::vector<ReadPiece> m_pieces{};
+};
+
+std::vector<ReadPiece> piecesOf(const logbook::ReadBy &read, const Instrument &instrument,
+                                const tolerance::Judge *judge)
+{
+    Pieces pieces(read);
+    if (judge != nullptr) {
+        std::vector<readings::TakenValue> values;
+        values.reserve(read.takes.size());
+        for (const auto &take : read.takes)
+            values.push_back(take.value);
+        pieces.judge(judge->judge(readings::meansOfValues(std::move(values)), instrument.compass, instrument.sections));
+    }
+    return pieces.take();
+}
+
+/// "let_off 40 by -0.6 mm": the quantity of a screw; absent for a rail.
+std::optional<Quantity> quantityOfItem(const std::string &item)
+{
+    return catalogue::findQuantity(item.substr(0, item.find(' ')));
+}
+
+std::vector<WorkPiece> takenWork(const std::vector<logbook::WorkDone> &work)
+{
+    std::vector<WorkPiece> pieces;
+    for (const logbook::WorkDone &done : work)
+        pieces.push_back({Kind::Taken, done.person, monthOf(done.at), quantityOfItem(done.item),
+                          std::chrono::duration<double, std::ratio<60>>(done.took).count(), done.took.count() == 0});
+    return pieces;
+}
+
+std::vector<WorkPiece> otherWork(const std::vector<dossier::WorkEntry> &work)
+{
+    std::vector<WorkPiece> pieces;
+    for (const dossier::WorkEntry &entry : work)
+        if (entry.took)
+            pieces.push_back({.kind = Kind::Other,
+                              .person = entry.person,
+                              .month = entry.day ? std::optional(monthOf(*entry.day)) : std::nullopt,
+                              .minutes = static_cast<double>(entry.took->count())});
+    return pieces;
+}
+
+/// By quantity; rails with the quantity they move.
+std::map<Quantity, double> minutesOf(const action::Plan &plan)
+{
+    std::map<Quantity, double> minutes;
+    for (const action::RailMove &rail : plan.rails)
+        minutes[rail.quantity] += rail.minutes;
+    for (const action::Move &move : plan.moves)
+        minutes[move.adjust] += move.minutes;
+    return minutes;
+}
+
+} // namespace
+
+void ShopReader::forget()
+{
+    *this = ShopReader();
+}
+
+void ShopReader::begin(const logbook::Logbook &book, const std::vector<Instrument> &instruments)
+{
+    const logbook::DeedId newest = book.newestDeed();
+    if (newest - m_seen > mostDeeds)
+        m_tallies.clear();
+    if (!m_tallies.empty())
+        for (const logbook::Deed &deed : book.deeds(m_seen, static_cast<int>(mostDeeds)))
+            m_tallies.erase(deed.instrument);
+    std::erase_if(m_plans, [this](const KeptPlan &plan) { return !m_tallies.contains(plan.instrument); });
+    m_seen = newest;
+    m_done = 0;
+    m_waiting.clear();
+    for (const Instrument &instrument : instruments) {
+        const auto known = m_tallies.find(instrument.id);
+        if (known == m_tallies.end())
+            m_waiting.push_back(instrument);
+    }
+    std::ranges::reverse(m_waiting);
+}
+
+bool ShopReader::readNext(const logbook::Logbook &book)
+{
+    if (!m_waiting.empty()) {
+        readInstrument(book, m_waiting.back());
+        m_waiting.pop_back();
+    } else if (!m_plans.empty()) {
+        readPlan(m_plans.back());
+        m_plans.pop_back();
+    } else {
+        return false;
+    }
+    ++m_done;
+    return true;
+}
+
+void ShopReader::readInstrument(const logbook::Logbook &book, const Instrument &instrument)
+{
+    const tolerance::Judge *judge = judgeFor(instrument);
+    InstrumentTally tally{.state = instrument.state, .other = otherWork(book.dossier(instrument.id).work)};
+    for (const readings::Pass &pass : book.passes(instrument.id)) {
+        const auto read = book.readBy(pass.id);
+        tally.passes.push_back({pass.id, pass.purpose, monthOf(pass.began), piecesOf(read, instrument, judge),
+                                takenWork(book.workDone(pass.id))});
+        if (auto inputs = book.keptPlan(pass.id)) {
+            tally.passes.back().work.push_back(
+                {.kind = Kind::Planned, .person = pass.person, .month = monthOf(pass.began)});
+            m_plans.push_back({instrument.id, tally.passes.size() - 1, *std::move(inputs)});
+        }
+    }
+    m_tallies.insert_or_assign(instrument.id, std::move(tally));
+}
+
+/// The one planned piece that stands for the plan is replaced by one a quantity. A plan that can no longer be read
+/// counts no minutes.
+void ShopReader::readPlan(const KeptPlan &plan)
+{
+    const auto task = exchange::readPlanInputs(plan.inputs);
+    if (!task)
+        return;
+    auto &work = m_tallies.at(plan.instrument).passes[plan.pass].work;
+    const auto stands = std::ranges::find(work, Kind::Planned, &WorkPiece::kind);
+    const WorkPiece pattern = *stands;
+    work.erase(stands);
+    for (const auto &[quantity, minutes] : minutesOf(action::bestPlan(task.value()))) {
+        work.push_back(pattern);
+        work.back().quantity = quantity;
+        work.back().minutes = minutes;
+    }
+}
+
+const tolerance::Judge *ShopReader::judgeFor(const Instrument &instrument)
+{
+    if (instrument.toleranceText.empty())
+        return nullptr;
+    if (m_judges.size() > mostJudges)
+        m_judges.clear();
+    auto known = m_judges.find(instrument.toleranceText);
+    if (known == m_judges.end()) {
+        const auto set = exchange::readToleranceSet(instrument.toleranceText, instrument.toleranceId);
+        known = m_judges.emplace(instrument.toleranceText, std::nullopt).first;
+        if (set)
+            known->second.emplace(set.value());
+    }
+    return known->second ? &*known->second : nullptr;
+}
+
+} // namespace hammerline::shop
