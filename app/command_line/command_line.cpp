@@ -85,7 +85,7 @@ int run(const std::vector<std::string> &arguments, const Surroundings &surroundi
             return answer.value().status;
         surroundings.err << who << ": the answer could not be written to standard output\n";
     } catch (const outcome::BrokenWorld &broken) {
-        surroundings.err << who << ": " << broken.what() << '\n';
+        surroundings.err << who << ": " << withoutControls(broken.what()) << '\n';
     }
     return Refused;
 }

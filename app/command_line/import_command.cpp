@@ -6,6 +6,7 @@
 #include "command_line/inside/verdict_words.h"
 
 #include "exchange/answers_json.h"
+#include "exchange/csv_text.h"
 
 namespace hammerline::command_line {
 namespace {
@@ -39,6 +40,9 @@ public:
         const auto purpose = parsePurpose(m_purpose);
         if (!purpose)
             return purpose.faults();
+        const std::string person = m_person.value_or(surroundings.person);
+        if (!exchange::isCleanUtf8(person))
+            return outcome::Fault{.problem = "--person: the name is not written in UTF-8; write it so"};
         auto book = logbook::Logbook::open(m_logbook);
         const auto instrument = findInstrument(book, m_instrument);
         if (!instrument)
@@ -53,7 +57,7 @@ public:
                             .instrument = instrument.value().id,
                             .purpose = purpose.value(),
                             .began = surroundings.now(),
-                            .person = m_person.value_or(surroundings.person),
+                            .person = person,
                             .unit = options.value().unit};
         return store(book, pass, std::move(readings).value());
     }

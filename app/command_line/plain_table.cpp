@@ -20,13 +20,30 @@ void appendCell(std::string &line, const std::string &cell, std::size_t width, A
     line += align == Align::Right ? padding + cell : cell + padding;
 }
 
+/// Bytes of the control character that `text` begins with, 0 where it begins with none: the ASCII ones, the second
+/// set of ISO 8859, line separators, and what turns the direction of all that follows (Unicode 15, 23.2).
+std::size_t controlAt(std::string_view text)
+{
+    const auto byte = [text](std::size_t at) { return at < text.size() ? static_cast<unsigned char>(text[at]) : 0u; };
+    if (byte(0) < 0x20 || byte(0) == 0x7f)
+        return 1;
+    if (byte(0) == 0xC2 && byte(1) >= 0x80 && byte(1) <= 0x9F)
+        return 2;
+    const bool turns = (byte(1) == 0x80 && byte(2) >= 0xA8 && byte(2) <= 0xAE) ||
+                       (byte(1) == 0x81 && byte(2) >= 0xA6 && byte(2) <= 0xA9);
+    return byte(0) == 0xE2 && turns ? 3 : 0;
+}
+
 } // namespace
 
 std::string withoutControls(std::string_view text)
 {
-    std::string shown(text);
-    std::ranges::replace_if(
-        shown, [](char byte) { return static_cast<unsigned char>(byte) < 0x20 || byte == 0x7f; }, '?');
+    std::string shown;
+    while (!text.empty()) {
+        const std::size_t length = controlAt(text);
+        shown += length > 0 ? '?' : text.front();
+        text.remove_prefix(std::max<std::size_t>(length, 1));
+    }
     return shown;
 }
 

@@ -112,7 +112,8 @@ public:
                 return replaced.faults();
             record.value().replaces = std::move(replaced).value();
         }
-        if (!m_force && std::filesystem::exists(m_to)) // before a key is made
+        std::error_code unseen;
+        if (!m_force && std::filesystem::exists(m_to, unseen)) // before a key is made
             return outcome::Fault{.file = m_to,
                                   .problem = "is there already; choose another name or allow overwriting (--force)"};
         const auto passphrase = passphraseFor(surroundings);

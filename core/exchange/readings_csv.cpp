@@ -1,5 +1,6 @@
 #include "exchange/readings_csv.h"
 
+#include "exchange/csv_text.h"
 #include "exchange/inside/csv_header.h"
 #include "exchange/inside/csv_rows.h"
 #include "units/parse_amount.h"
@@ -20,27 +21,6 @@ constexpr std::size_t mostTakeDigits = 6;
 /// A guess at the rows to come, so that a long file is not copied again and again while it grows.
 constexpr std::size_t bytesOfRow = 24;
 constexpr std::size_t mostExpected = 1u << 20;
-
-constexpr std::string_view formulaStarts = "=+-@\t\r";
-
-/// Apostrophes in front of what a spreadsheet would run: one is added on writing and one taken off on reading.
-bool startsLikeFormula(std::string_view remark)
-{
-    const std::size_t at = remark.find_first_not_of('\'');
-    return at != std::string_view::npos && formulaStarts.find(remark[at]) != std::string_view::npos;
-}
-
-std::string plainRemark(std::string_view cell)
-{
-    if (cell.starts_with('\'') && startsLikeFormula(cell))
-        cell.remove_prefix(1);
-    return std::string(cell);
-}
-
-std::string safeRemark(const std::string &remark)
-{
-    return startsLikeFormula(remark) ? "'" + remark : remark;
-}
 
 /// Whether two rows speak of one and the same thing.
 std::uint64_t keyOf(Quantity quantity, keyboard::Note note, int take)
@@ -168,7 +148,7 @@ private:
                                                                        " of note " + note->name() + ", take " +
                                                                        std::to_string(*take)))
             return;
-        readValue(place, cell(ColumnKind::Value), unit, plainRemark(cell(ColumnKind::Remark)));
+        readValue(place, cell(ColumnKind::Value), unit, plainText(cell(ColumnKind::Remark)));
     }
 
     /// The cell of a column that may be absent: then empty.
@@ -311,7 +291,7 @@ std::string writeReadingsCsv(const std::vector<Reading> &readings)
         text += units::exactDecimal(one->value) + ',';
         text += units::displaySymbol(one->value.dimension());
         text += ',' + std::to_string(one->place.take) + ',';
-        text += csvField(safeRemark(one->remark)) + "\r\n";
+        text += csvText(one->remark) + "\r\n";
     }
     return text;
 }

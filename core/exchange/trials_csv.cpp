@@ -1,5 +1,6 @@
 #include "exchange/trials_csv.h"
 
+#include "exchange/csv_text.h"
 #include "exchange/inside/csv_header.h"
 #include "exchange/inside/csv_rows.h"
 #include "units/parse_amount.h"

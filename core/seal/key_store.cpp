@@ -74,7 +74,8 @@ void writeThrough(const File &file, std::string_view bytes, const std::string &p
 
 void makeFolder(const std::filesystem::path &folder, const std::string &path)
 {
-    if (folder.empty() || std::filesystem::exists(folder))
+    std::error_code unseen; // a name too long, say: making the folder then tells why
+    if (folder.empty() || std::filesystem::exists(folder, unseen))
         return;
     makeFolder(folder.parent_path(), path);
     if (::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST)

@@ -45,10 +45,4 @@ private:
     std::deque<std::string> m_unescaped{}; ///< fields of the current row that held doubled quotation marks
 };
 
-/// `field` as RFC 4180 wants it: in quotation marks where it holds a comma, a mark, a line end or blanks at its ends.
-[[nodiscard]] std::string csvField(std::string_view field);
-
-/// Well-formed UTF-8 (no surrogates, no overlong forms) without NUL.
-[[nodiscard]] bool isCleanUtf8(std::string_view text);
-
 } // namespace hammerline::exchange

@@ -4,18 +4,31 @@ namespace hammerline::seal {
 
 namespace {
 
+/// A character that XML 1.0 has no place for, not even escaped: controls but tab and line ends, U+FFFE and U+FFFF.
+bool isForbidden(const std::string &text, std::size_t at)
+{
+    const auto byte = static_cast<unsigned char>(text[at]);
+    if (byte < 0x20)
+        return byte != '\t' && byte != '\n' && byte != '\r';
+    return text.compare(at, 3, "\xEF\xBF\xBE") == 0 || text.compare(at, 3, "\xEF\xBF\xBF") == 0;
+}
+
 std::string escaped(const std::string &text)
 {
     std::string out;
-    for (const char c : text) {
-        if (c == '&')
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        if (isForbidden(text, at)) {
+            out += "\xEF\xBF\xBD"; // the replacement character
+            at += static_cast<unsigned char>(text[at]) < 0x20 ? 0u : 2u;
+        } else if (text[at] == '&') {
             out += "&amp;";
-        else if (c == '<')
+        } else if (text[at] == '<') {
             out += "&lt;";
-        else if (c == '>')
+        } else if (text[at] == '>') {
             out += "&gt;";
-        else
-            out += c;
+        } else {
+            out += text[at];
+        }
     }
     return out;
 }

@@ -27,7 +27,10 @@ TEST(PlainTable, ANameCannotSteerTheTerminal)
 {
     PlainTable table({{"", Align::Left}});
     table.add({"bell\a\x1b[2J\nnext"});
-    EXPECT_EQ(table.text(), "bell??[2J?next\n");
+    table.add({"\xC2\x9B"
+               "2J \xE2\x80\xAEright \xE2\x81\xA6left\xE2\x80\xA9"});
+    table.add({"Fl\xC3\xBCgel \xE2\x80\x93 \xD7\xA9"});
+    EXPECT_EQ(table.text(), "bell??[2J?next\n?2J ?right ?left?\nFl\xC3\xBCgel \xE2\x80\x93 \xD7\xA9\n");
 }
 
 TEST(PlainTable, WithoutRowsIsNothing)

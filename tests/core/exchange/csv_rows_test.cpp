@@ -1,3 +1,4 @@
+#include "exchange/csv_text.h"
 #include "exchange/inside/csv_rows.h"
 
 #include <gmock/gmock.h>
