@@ -37,9 +37,10 @@ QString LinePattern::defaultExpression()
         R"((?:(?<![\w.,+-])|(?<![\d.,])(?<!\de)(?=[+-]))(?<value>[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+))[ \t]*(?<unit>mm|in|mil|g|")?(?![\w.,]))");
 }
 
-QString faultOf(const LinePattern &pattern)
+namespace {
+
+QString faultOf(const QRegularExpression &expression)
 {
-    const QRegularExpression expression(pattern.expression);
     if (!expression.isValid())
         return tr("The pattern can't be read: %1 (at character %2)")
             .arg(expression.errorString())
@@ -49,12 +50,24 @@ QString faultOf(const LinePattern &pattern)
     return {};
 }
 
+QRegularExpression expressionOf(const LinePattern &pattern)
+{
+    return QRegularExpression(pattern.expression, QRegularExpression::CaseInsensitiveOption);
+}
+
+} // namespace
+
+QString faultOf(const LinePattern &pattern)
+{
+    return faultOf(expressionOf(pattern));
+}
+
 outcome::Outcome<GaugeReading> readGaugeLine(const QByteArray &line, const LinePattern &pattern,
                                              const units::TypedForm &form)
 {
-    if (const QString problem = faultOf(pattern); !problem.isEmpty())
+    const QRegularExpression expression = expressionOf(pattern);
+    if (const QString problem = faultOf(expression); !problem.isEmpty())
         return fault(problem);
-    const QRegularExpression expression(pattern.expression, QRegularExpression::CaseInsensitiveOption);
     const QRegularExpressionMatch match = expression.match(QString::fromLatin1(line));
     if (!match.hasMatch())
         return fault(tr("no number in the gauge's line “%1”").arg(visibleText(line)));

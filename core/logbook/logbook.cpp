@@ -67,9 +67,7 @@ outcome::Outcome<Logbook> Logbook::create(const std::string &path, const Stamp &
         fill(database, stamp);
         return Logbook(std::make_unique<Inside>(Inside{std::move(database), Access::ReadWrite}));
     } catch (const outcome::BrokenWorld &) {
-        // Ours and without content: better nothing than half a logbook.
-        for (const char *end : {"", "-wal", "-shm"})
-            std::remove((path + end).c_str());
+        inside::removeUnfinished(path);
         throw;
     }
 }

@@ -1,6 +1,7 @@
 #include "logbook/inside/database.h"
 
 #include "logbook/inside/broken.h"
+#include "outcome/outcome.h"
 
 #include <sqlite3.h>
 
@@ -9,6 +10,7 @@
 #include <unistd.h>
 
 #include <cerrno>
+#include <cstdio>
 #include <string>
 
 namespace hammerline::logbook::inside {
@@ -155,15 +157,25 @@ bool Database::copyTo(const std::string &newPath)
 {
     if (!claimNewFile(newPath))
         return false;
-    Database copy(newPath, Mode::ReadWrite);
+    try {
+        copyInto(newPath);
+    } catch (const outcome::BrokenWorld &) {
+        removeUnfinished(newPath);
+        throw;
+    }
+    return true;
+}
+
+void Database::copyInto(const std::string &claimed)
+{
+    Database copy(claimed, Mode::ReadWrite);
     sqlite3_backup *backup = sqlite3_backup_init(copy.m_connection.get(), "main", m_connection.get(), "main");
     if (backup == nullptr)
-        throwBroken(sqlite3_extended_errcode(copy.m_connection.get()), newPath);
+        throwBroken(sqlite3_extended_errcode(copy.m_connection.get()), claimed);
     const int stepped = sqlite3_backup_step(backup, -1);
     const int finished = sqlite3_backup_finish(backup);
     if (stepped != SQLITE_DONE)
-        throwBroken(finished == SQLITE_OK ? stepped : finished, newPath);
-    return true;
+        throwBroken(finished == SQLITE_OK ? stepped : finished, claimed);
 }
 
 bool hasUnfinishedLog(const std::string &path)
@@ -171,6 +183,12 @@ bool hasUnfinishedLog(const std::string &path)
     std::error_code none;
     const auto size = std::filesystem::file_size(path + "-wal", none);
     return !none && size > 0;
+}
+
+void removeUnfinished(const std::string &path)
+{
+    for (const char *end : {"", "-wal", "-shm", "-journal"})
+        std::remove((path + end).c_str());
 }
 
 bool claimNewFile(const std::string &path)

@@ -39,9 +39,12 @@ public:
     [[nodiscard]] std::int64_t number(std::string_view sql);
 
     /// Copies the whole database, as it stands at this moment, into a new file. Something there already: false.
+    /// Where it fails no file is left.
     [[nodiscard]] bool copyTo(const std::string &newPath);
 
 private:
+    void copyInto(const std::string &claimed);
+
     struct Closer {
         void operator()(sqlite3 *connection) const;
     };
@@ -62,6 +65,9 @@ private:
 
 /// Whether a write-ahead log with entries lies beside the file.
 [[nodiscard]] bool hasUnfinishedLog(const std::string &path);
+
+/// Of a file that we made and could not fill, with those beside it: better nothing than half a logbook.
+void removeUnfinished(const std::string &path);
 
 /// Makes the file, which must not be there yet; false where it is.
 [[nodiscard]] bool claimNewFile(const std::string &path);

@@ -168,7 +168,7 @@ private:
     }
     void tell(const char *what)
     {
-        std::printf("%s: %d of %d calls in turn, readings lost: %s\n", what, tried, static_cast<int>(calls),
+        std::printf("%s: %d faults at the %d calls of a day, deeds lost: %s\n", what, tried, static_cast<int>(calls),
                     HasFailure() ? "see above" : "0");
         RecordProperty("tried", tried);
     }

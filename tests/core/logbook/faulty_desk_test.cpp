@@ -80,7 +80,7 @@ void fileStep(Logbook &book, int number)
         break;
     case 5: // larger than a page
         static_cast<void>(book.addPhotograph(1, {.uid = uidOf('d')},
-                                             support::smallJpeg(8, 8, support::segment(0xfe, std::string(9000, 'x'))),
+                                             support::smallJpeg(8, 8, support::segment(0xe2, std::string(9000, 'x'))),
                                              ada)
                               .value());
         break;
