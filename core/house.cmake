@@ -24,7 +24,7 @@ set(HOUSE_CORE_FLOORS
 set(HOUSE_APP_FLOORS
   wording+prompts
   keyboard_strip+charts+gauge_input+paper+sounding
-  bench+gauge_desk+review_desk+plan_sheet+record_pdf+instrument_file+bench_sheet
+  bench+gauge_desk+review_desk+plan_sheet+record_pdf+instrument_file+bench_sheet+study_desk
   command_line+main_window)
 
 # Warnings are errors, everywhere.

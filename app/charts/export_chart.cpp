@@ -1,4 +1,5 @@
 #include "charts/charts.h"
+#include "charts/inside/picture_export.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -19,12 +20,12 @@ constexpr int picturePixelSize = 18;
 constexpr int paperPixelSize = 9; ///< points
 constexpr double pointsPerInch = 72;
 
-QByteArray png(const ChartData &data, const wording::Palette &palette)
+QByteArray png(const Picture &picture, const wording::Palette &palette)
 {
     QImage image(pictureSize, QImage::Format_RGB32);
     image.fill(palette.paper);
     QPainter painter(&image);
-    renderChart(painter, image.rect(), data, palette, picturePixelSize);
+    picture.render(painter, image.rect(), picturePixelSize);
     painter.end();
     QByteArray bytes;
     QBuffer buffer(&bytes);
@@ -33,7 +34,7 @@ QByteArray png(const ChartData &data, const wording::Palette &palette)
     return bytes;
 }
 
-QByteArray svg(const ChartData &data, const wording::Palette &palette)
+QByteArray svg(const Picture &picture)
 {
     QByteArray bytes;
     QBuffer buffer(&bytes);
@@ -41,28 +42,28 @@ QByteArray svg(const ChartData &data, const wording::Palette &palette)
     generator.setOutputDevice(&buffer);
     generator.setSize(pictureSize);
     generator.setViewBox(QRect(QPoint(0, 0), pictureSize));
-    generator.setTitle(titleOf(data));
-    generator.setDescription(answerOf(data));
+    generator.setTitle(picture.title);
+    generator.setDescription(picture.description);
     QPainter painter(&generator);
-    renderChart(painter, QRectF(QPointF(0, 0), pictureSize), data, palette, picturePixelSize);
+    picture.render(painter, QRectF(QPointF(0, 0), pictureSize), picturePixelSize);
     painter.end();
     return bytes;
 }
 
-QByteArray pdf(const ChartData &data, const wording::Palette &palette)
+QByteArray pdf(const Picture &picture)
 {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer(&buffer);
-    writer.setTitle(titleOf(data));
+    writer.setTitle(picture.title);
     writer.setPageSize(QPageSize(QPageSize::A4));
     writer.setPageOrientation(QPageLayout::Landscape);
     QPainter painter(&writer);
     const double scale = writer.resolution() / pointsPerInch;
     painter.scale(scale, scale);
     const QSizeF paper = QSizeF(writer.width(), writer.height()) / scale;
-    renderChart(painter, QRectF(QPointF(0, 0), paper), data, palette, paperPixelSize);
+    picture.render(painter, QRectF(QPointF(0, 0), paper), paperPixelSize);
     painter.end();
     return bytes;
 }
@@ -81,22 +82,32 @@ void write(const QString &path, const QByteArray &bytes)
 
 } // namespace
 
-outcome::Outcome<QString> exportChart(const ChartData &data, const QString &path, const wording::Palette &palette)
+outcome::Outcome<QString> exportPicture(const Picture &picture, const QString &path, const wording::Palette &palette)
 {
     const QString suffix = QFileInfo(path).suffix().toLower();
     if (suffix == QLatin1String("png"))
-        write(path, png(data, palette));
+        write(path, png(picture, palette));
     else if (suffix == QLatin1String("svg"))
-        write(path, svg(data, palette));
+        write(path, svg(picture));
     else if (suffix == QLatin1String("pdf"))
-        write(path, pdf(data, palette));
+        write(path, pdf(picture));
     else if (suffix == QLatin1String("csv"))
-        write(path, QByteArray::fromStdString(chartCsv(data)));
+        write(path, QByteArray::fromStdString(picture.csv()));
     else
         return outcome::Fault{.file = path.toStdString(),
                               .problem =
                                   "a chart is written as .png, .svg, .pdf or .csv; the name must end in one of them"};
     return path;
+}
+
+outcome::Outcome<QString> exportChart(const ChartData &data, const QString &path, const wording::Palette &palette)
+{
+    return exportPicture({.title = titleOf(data),
+                          .description = answerOf(data),
+                          .render = [&](QPainter &painter, const QRectF &rect,
+                                        int pixelSize) { renderChart(painter, rect, data, palette, pixelSize); },
+                          .csv = [&] { return chartCsv(data); }},
+                         path, palette);
 }
 
 } // namespace hammerline::charts

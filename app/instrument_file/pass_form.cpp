@@ -6,10 +6,13 @@
 #include "wording/wording.h"
 
 #include <QComboBox>
+#include <QCompleter>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace hammerline::instrument_file {
 
@@ -87,6 +90,11 @@ void PassForm::addFields(QFormLayout *form, catalogue::ActionKind action)
     m_gauge = addLine(form, tr("Gauge"), "passGauge", tr("e.g. depth gauge 2"));
     m_resolution = addLine(form, tr("Its smallest step"), "passResolution", tr("e.g. 0.1 mm or 1/64"));
     m_uncertainty = addLine(form, tr("Its expanded uncertainty"), "passUncertainty", tr("k = 2, where it is known"));
+    m_offered = new QLabel;
+    m_offered->setObjectName("passStudied");
+    m_offered->setWordWrap(true);
+    m_offered->hide();
+    form->addRow(QString(), m_offered);
     m_celsius = addLine(form, tr("Temperature, °C"), "passCelsius");
     m_humidity = addLine(form, tr("Relative humidity, %"), "passHumidity");
     m_remark = addLine(form, tr("Remark"), "passRemark");
@@ -107,6 +115,42 @@ void PassForm::fill()
     if (m_known.climate.relativeHumidityPercent)
         m_humidity->setText(QString::number(*m_known.climate.relativeHumidityPercent));
     m_remark->setText(QString::fromStdString(m_known.remark));
+}
+
+void PassForm::offer(std::vector<StudiedGauge> gauges)
+{
+    m_gauges = std::move(gauges);
+    QStringList names;
+    for (const StudiedGauge &gauge : m_gauges)
+        names << QString::fromStdString(gauge.name);
+    auto *completer = new QCompleter(names, this);
+    completer->setCaseSensitivity(Qt::CaseInsensitive);
+    m_gauge->setCompleter(completer);
+    connect(m_gauge, &QLineEdit::textChanged, this, &PassForm::followGauge);
+    if (m_known.id == 0 && studied() != nullptr)
+        m_filledIn = m_uncertainty->text();
+    followGauge();
+}
+
+const StudiedGauge *PassForm::studied() const
+{
+    const auto found = std::ranges::find(m_gauges, plain(m_gauge), &StudiedGauge::name);
+    return found == m_gauges.end() ? nullptr : &*found;
+}
+
+void PassForm::followGauge()
+{
+    const StudiedGauge *gauge = studied();
+    m_offered->setVisible(gauge != nullptr);
+    if (m_uncertainty->text().isEmpty() || m_uncertainty->text() == m_filledIn) {
+        m_filledIn = gauge ? lengthText(gauge->expandedUncertainty) : QString();
+        m_uncertainty->setText(m_filledIn);
+    }
+    if (gauge == nullptr)
+        return;
+    m_offered->setText(tr("Its study of %1 found %2.").arg(gauge->day, lengthText(gauge->expandedUncertainty)));
+    if (m_resolution->text().isEmpty())
+        m_resolution->setText(lengthText(gauge->resolution));
 }
 
 outcome::Outcome<readings::Pass> PassForm::entered() const

@@ -15,12 +15,23 @@ class QLineEdit;
 
 namespace hammerline::instrument_file {
 
+/// A gauge that was studied, by its name.
+struct StudiedGauge {
+    std::string name{};
+    units::Length resolution{};          ///< 0: not stated
+    units::Length expandedUncertainty{}; ///< that its newest study found
+    QString day{};                       ///< of the study
+};
+
 class PassForm : public QDialog {
     Q_OBJECT
 public:
     /// Starts from `known`; id 0: a new pass.
     PassForm(readings::Pass known, catalogue::ActionKind action, QWidget *parent = nullptr);
 
+    /// Where one of these gauges is named, the form says what its study found, and fills that in where nothing else
+    /// stands there, or the pass is a new one; the person may type over it.
+    void offer(std::vector<StudiedGauge> gauges);
     [[nodiscard]] outcome::Outcome<readings::Pass> entered() const;
 
 signals:
@@ -33,12 +44,16 @@ public slots:
 private:
     void addFields(QFormLayout *form, catalogue::ActionKind action);
     void fill();
+    void followGauge();
+    [[nodiscard]] const StudiedGauge *studied() const;
 
     readings::Pass m_known;
     QComboBox *m_purpose = nullptr, *m_unit = nullptr, *m_dip = nullptr, *m_drop = nullptr;
     QLineEdit *m_person = nullptr, *m_celsius = nullptr, *m_humidity = nullptr, *m_remark = nullptr;
     QLineEdit *m_gauge = nullptr, *m_resolution = nullptr, *m_uncertainty = nullptr;
-    QLabel *m_faults = nullptr;
+    QLabel *m_offered = nullptr, *m_faults = nullptr;
+    std::vector<StudiedGauge> m_gauges;
+    QString m_filledIn; ///< the uncertainty that was filled in last, to be told from what a person typed
 };
 
 } // namespace hammerline::instrument_file

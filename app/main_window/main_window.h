@@ -21,6 +21,10 @@
 class QApplication;
 class QStackedWidget;
 
+namespace hammerline::instrument_file {
+class PassForm;
+}
+
 namespace hammerline::main_window {
 
 class StartPage;
@@ -105,6 +109,8 @@ private:
     void changePass();
     void beginWith(const readings::Pass &pass, const std::vector<readings::Reading> &imported);
     [[nodiscard]] readings::Pass proposedPass() const;
+    /// With what the studies of gauges found.
+    [[nodiscard]] instrument_file::PassForm *formFor(const readings::Pass &pass);
     void firstStep();
     void importReadings();
     void exportReadings();

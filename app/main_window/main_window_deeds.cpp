@@ -116,9 +116,20 @@ readings::Pass MainWindow::proposedPass() const
     return proposed;
 }
 
+instrument_file::PassForm *MainWindow::formFor(const readings::Pass &pass)
+{
+    auto *form = new instrument_file::PassForm(pass, m_workshop->instrument()->action, this);
+    std::vector<instrument_file::StudiedGauge> gauges;
+    for (const study_desk::Findings &findings : study_desk::newestOfEachGauge(m_workshop->book()))
+        gauges.push_back({findings.study.gauge.name, findings.study.gauge.resolution,
+                          study_desk::expandedUncertaintyOf(findings), study_desk::dayOf(findings.study)});
+    form->offer(std::move(gauges));
+    return form;
+}
+
 void MainWindow::beginPass()
 {
-    auto *form = new instrument_file::PassForm(proposedPass(), m_workshop->instrument()->action, this);
+    auto *form = formFor(proposedPass());
     connect(form, &instrument_file::PassForm::ready, this, [this](const readings::Pass &pass) { beginWith(pass, {}); });
     form->open();
 }
@@ -140,7 +151,7 @@ void MainWindow::beginWith(const readings::Pass &pass, const std::vector<reading
 
 void MainWindow::changePass()
 {
-    auto *form = new instrument_file::PassForm(m_workshop->pass()->pass, m_workshop->instrument()->action, this);
+    auto *form = formFor(m_workshop->pass()->pass);
     connect(form, &instrument_file::PassForm::ready, this, [this](const readings::Pass &pass) {
         m_workshop->book().changePass(pass, m_workshop->stamp(), {});
         m_workshop->instrumentsTouched();
@@ -159,7 +170,7 @@ void MainWindow::importReadings()
     const auto readings = readingsFromFile(path->toStdString(), *m_workshop->instrument(), unit);
     if (!readings)
         return tellFaults(tr("Nothing was imported"), readings.faults());
-    auto *form = new instrument_file::PassForm(proposedPass(), m_workshop->instrument()->action, this);
+    auto *form = formFor(proposedPass());
     form->setWindowTitle(tr("A pass of %n readings from a file", nullptr, static_cast<int>(readings.value().size())));
     connect(form, &instrument_file::PassForm::ready, this,
             [this, imported = readings.value()](const readings::Pass &pass) { beginWith(pass, imported); });

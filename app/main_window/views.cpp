@@ -13,7 +13,8 @@ Views::Views(Workshop &workshop, QWidget *parent)
     : QWidget(parent), m_workshop(workshop), m_names(new QTabBar), m_stack(new QStackedWidget),
       m_trouble(new TroubleBar), m_bench(new bench::BenchView), m_chart(new ChartView(workshop)),
       m_readings(new ReadingsView(workshop)), m_worst(new review_desk::ReviewDesk(review_desk::Scope::OnePass)),
-      m_plan(new PlanView(workshop)), m_review(new review_desk::ReviewDesk(review_desk::Scope::Workshop)), m_file(new FileView(workshop))
+      m_plan(new PlanView(workshop)), m_review(new review_desk::ReviewDesk(review_desk::Scope::Workshop)), m_file(new FileView(workshop)),
+      m_studies(new study_desk::StudyDesk([&workshop] { return workshop.stamp().at; }))
 {
     m_names->setObjectName("viewNames");
     m_names->setAccessibleName(tr("Views"));
@@ -28,6 +29,7 @@ Views::Views(Workshop &workshop, QWidget *parent)
     add(m_plan, tr("Plan"));
     add(m_review, tr("Review"));
     add(m_file, tr("File"));
+    add(m_studies, tr("Studies"));
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -54,6 +56,7 @@ void Views::connectViews()
     connect(m_names, &QTabBar::currentChanged, this, [this](int index) {
         m_stack->setCurrentIndex(index);
         fillLists();
+        emit blindChanged(current() == View::Studies && m_studies->blind());
         emit shown(static_cast<View>(index));
     });
     connect(m_readings, &ReadingsView::pairChosen, this, &Views::pairChosen);
@@ -66,6 +69,7 @@ void Views::connectViews()
         connect(desk, &review_desk::ReviewDesk::acceptWanted, this, &Views::acceptWanted);
         connect(desk, &review_desk::ReviewDesk::sendBackWanted, this, &Views::sendBackWanted);
     }
+    connect(m_studies, &study_desk::StudyDesk::blindChanged, this, &Views::blindChanged);
     connect(&m_workshop, &Workshop::passChosen, this, &Views::fillLists);
     connect(&m_workshop, &Workshop::readingsChanged, this, &Views::fillLists);
     connect(&m_workshop, &Workshop::instrumentsChanged, this, &Views::fillLists);
@@ -92,8 +96,32 @@ void Views::setForm(const wording::NumberForm &form)
     fillLists();
 }
 
+void Views::fillStudies()
+{
+    study_desk::StudyPlace place;
+    if (m_workshop.isOpen()) {
+        constexpr std::int64_t seeds = 1'000'000; // few enough digits to write down
+        const logbook::Stamp stamp = m_workshop.stamp();
+        place.book = &m_workshop.book();
+        place.proposal.seed = static_cast<std::uint32_t>(stamp.at.time_since_epoch().count() % seeds);
+        if (!stamp.person.empty())
+            place.proposal.people = {stamp.person};
+    }
+    if (const auto *instrument = m_workshop.instrument())
+        place.proposal.instrument = *instrument;
+    if (const PassInView *pass = m_workshop.pass()) {
+        place.proposal.gauge = pass->pass.gauge;
+        place.proposal.unit = pass->pass.unit;
+        place.proposal.quantity = m_workshop.selection().quantity;
+    }
+    place.set = m_workshop.set() ? &*m_workshop.set() : nullptr;
+    m_studies->show(place);
+}
+
 void Views::fillLists()
 {
+    if (current() == View::Studies)
+        return fillStudies();
     if (current() != View::Worst && current() != View::Review)
         return;
     Workshop::Queue queue = current() == View::Worst ? m_workshop.queueOfPass() : m_workshop.queue();

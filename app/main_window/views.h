@@ -9,6 +9,7 @@
 #include "main_window/trouble_bar.h"
 #include "main_window/workshop.h"
 #include "review_desk/review_desk.h"
+#include "study_desk/study_desk.h"
 
 #include <QWidget>
 
@@ -17,7 +18,7 @@ class QTabBar;
 
 namespace hammerline::main_window {
 
-enum class View { Bench, Charts, Readings, Worst, Plan, Review, File };
+enum class View { Bench, Charts, Readings, Worst, Plan, Review, File, Studies };
 
 class Views : public QWidget {
     Q_OBJECT
@@ -33,9 +34,12 @@ public:
     [[nodiscard]] ChartView *chart() const { return m_chart; }
     [[nodiscard]] PlanView *plan() const { return m_plan; }
     [[nodiscard]] FileView *file() const { return m_file; }
+    [[nodiscard]] study_desk::StudyDesk *studies() const { return m_studies; }
     [[nodiscard]] TroubleBar *trouble() const { return m_trouble; }
 
 signals:
+    /// A gauge study is being taken: nothing that was read before may be seen.
+    void blindChanged(bool blind);
     void shown(hammerline::main_window::View view);
     void pairChosen(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
     /// An item of any instrument: go there.
@@ -48,6 +52,7 @@ private:
     void add(QWidget *view, const QString &name);
     void connectViews();
     void fillLists();
+    void fillStudies();
 
     Workshop &m_workshop;
     wording::NumberForm m_form;
@@ -61,6 +66,7 @@ private:
     PlanView *m_plan;
     review_desk::ReviewDesk *m_review;
     FileView *m_file;
+    study_desk::StudyDesk *m_studies;
 };
 
 } // namespace hammerline::main_window

@@ -1,6 +1,7 @@
 #include "instrument_file/pass_form.h"
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <gtest/gtest.h>
 
@@ -75,6 +76,48 @@ TEST(PassForm, OnlyGrandsAreAskedFromWhereDropIsMeasured)
     grand.show();
     EXPECT_TRUE(grand.findChild<QComboBox *>("passDropDatum")->isVisible());
     grand.setAttribute(Qt::WA_DeleteOnClose, false);
+}
+
+std::vector<StudiedGauge> studied()
+{
+    return {{"rule 3", {}, units::Length::millimetres(0.21), "2026-11-25"},
+            {"depth gauge 2", units::Length::millimetres(0.05), units::Length::millimetres(0.08), "2026-11-24"}};
+}
+
+TEST(PassForm, ANewPassTakesWhatTheStudyOfItsGaugeFound)
+{
+    readings::Pass last = knownPass();
+    last.id = 0;
+    PassForm form(last, catalogue::ActionKind::Grand);
+    form.offer(studied());
+    EXPECT_EQ(form.entered().value().gauge.expandedUncertainty, units::Length::millimetres(0.08));
+    EXPECT_TRUE(form.findChild<QLabel *>("passStudied")->text().contains("2026-11-24"));
+}
+
+TEST(PassForm, NamingAStudiedGaugeFillsItsUncertaintyInAndAnotherNameTakesItOut)
+{
+    PassForm form({}, catalogue::ActionKind::Vertical);
+    form.offer(studied());
+    line(form, "passGauge")->setText("rule 3");
+    EXPECT_EQ(form.entered().value().gauge.expandedUncertainty, units::Length::millimetres(0.21));
+    line(form, "passGauge")->setText("rule 4");
+    EXPECT_EQ(form.entered().value().gauge.expandedUncertainty, units::Length());
+}
+
+TEST(PassForm, WhatAPersonTypedIsNeverReplacedByAStudy)
+{
+    PassForm form({}, catalogue::ActionKind::Vertical);
+    form.offer(studied());
+    line(form, "passUncertainty")->setText("0.5");
+    line(form, "passGauge")->setText("rule 3");
+    EXPECT_EQ(form.entered().value().gauge.expandedUncertainty, units::Length::millimetres(0.5));
+}
+
+TEST(PassForm, APassThatIsThereKeepsItsUncertainty)
+{
+    PassForm form(knownPass(), catalogue::ActionKind::Grand);
+    form.offer(studied());
+    EXPECT_EQ(form.entered().value(), knownPass());
 }
 
 } // namespace

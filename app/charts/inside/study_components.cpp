@@ -1,0 +1,99 @@
+// A bar a component, as a standard deviation, with the interval in which it lies. An interval that leaves the scale
+// ends in an arrow.
+#include "charts/inside/study_frame.h"
+
+#include "wording/wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
+
+namespace hammerline::charts {
+
+namespace {
+
+struct Component {
+    QString name;
+    double sd = 0;
+    analysis::SdInterval interval{};
+};
+
+std::array<Component, 5> componentsOf(const StudyChartData &data)
+{
+    const auto &sd = data.study.sd;
+    const auto &known = data.intervals;
+    const auto tr = [](const char *text) { return QCoreApplication::translate("charts", text); };
+    return {{{tr("the same person again"), sd.repeatability, known.repeatability},
+             {tr("another person"), sd.reproducibility, known.reproducibility},
+             {tr("gauge and people together"), sd.gauge, known.gauge},
+             {tr("the notes themselves"), sd.note, known.note},
+             {tr("all"), sd.total, known.total}}};
+}
+
+void paintWhisker(StudyFrame &frame, const Component &component, double y, double cap)
+{
+    const double low = frame.x(shown(component.interval.low, frame.data));
+    const double end = frame.x(shown(component.interval.high, frame.data));
+    const double high = std::min(end, frame.plot().right());
+    frame.painter.setPen(QPen(frame.look.palette.ink, frame.look.line() * 1.75));
+    frame.painter.drawLine(QPointF(low, y), QPointF(high, y));
+    frame.painter.drawLine(QPointF(low, y - cap), QPointF(low, y + cap));
+    if (end <= frame.plot().right()) {
+        frame.painter.drawLine(QPointF(high, y - cap), QPointF(high, y + cap));
+    } else {
+        frame.painter.drawLine(QPointF(high, y), QPointF(high - cap, y - cap));
+        frame.painter.drawLine(QPointF(high, y), QPointF(high - cap, y + cap));
+    }
+}
+
+void paintComponent(StudyFrame &frame, const Component &component, const QRectF &row, double names)
+{
+    const double end = frame.x(shown(component.sd, frame.data));
+    frame.painter.setPen(QPen(frame.look.palette.ink, frame.look.line()));
+    frame.painter.setBrush(frame.look.palette.band);
+    frame.painter.drawRect(QRectF(QPointF(frame.plot().left(), row.top() + row.height() * 0.2),
+                                  QPointF(end, row.bottom() - row.height() * 0.2)));
+    paintWhisker(frame, component, row.center().y(), std::min(row.height() * 0.15, frame.look.pixelSize * 0.6));
+    const QRectF name(frame.plot().left() - names, row.center().y() - frame.lineHeight(), names - frame.look.pixelSize,
+                      frame.lineHeight());
+    frame.write(name, Qt::AlignRight | Qt::AlignVCenter, component.name, false);
+    frame.write(name.translated(0, frame.lineHeight()), Qt::AlignRight | Qt::AlignVCenter,
+                sdText(component.sd, catalogue::infoOf(frame.data.quantity).dimension, frame.data.form));
+}
+
+} // namespace
+
+void paintStudyComponents(StudyFrame &frame)
+{
+    constexpr int ticks = 6;
+    constexpr double farthest = 2; ///< an interval beyond so many times the largest component leaves the scale
+    const ChartLook look = frame.look;
+    frame.addLegend({{QCoreApplication::translate("charts", "where it lies with a confidence of %1 %")
+                          .arg(100 * frame.data.intervals.confidence),
+                      [look](QPainter &painter, const QRectF &box) {
+                          painter.setPen(QPen(look.palette.ink, look.line() * 1.75));
+                          painter.drawLine(QPointF(box.left(), box.center().y()),
+                                           QPointF(box.right(), box.center().y()));
+                          painter.drawLine(QPointF(box.left(), box.top()), QPointF(box.left(), box.bottom()));
+                          painter.drawLine(QPointF(box.right(), box.top()), QPointF(box.right(), box.bottom()));
+                      }}});
+    const auto components = componentsOf(frame.data);
+    double names = 0, largest = 0, highest = 0;
+    for (const Component &component : components) {
+        names = std::max(names, frame.widthOf(component.name) + frame.look.pixelSize * 1.5);
+        largest = std::max(largest, shown(component.sd, frame.data));
+        highest = std::max(highest, shown(component.interval.high, frame.data));
+    }
+    frame.keepLeft(names);
+    frame.addHorizontalAxis(niceRange(0, largest > 0 ? std::min(highest, farthest * largest) : 1, ticks),
+                            QCoreApplication::translate("charts", "Standard deviation (%1)").arg(unitOf(frame.data)));
+    const double height = frame.plot().height() / static_cast<double>(components.size());
+    for (std::size_t row = 0; row < components.size(); ++row)
+        paintComponent(frame, components[row],
+                       QRectF(frame.plot().left(), frame.plot().top() + height * static_cast<double>(row),
+                              frame.plot().width(), height),
+                       names);
+}
+
+} // namespace hammerline::charts

@@ -1,0 +1,82 @@
+// How far a person's own takes lie apart: a panel a person, in it a bar a note, a dashed line at the person's mean.
+#include "charts/inside/study_frame.h"
+
+#include "wording/wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace hammerline::charts {
+
+namespace {
+
+std::vector<double> rangesOf(const StudyChartData &data, const std::string &person)
+{
+    std::vector<double> ranges;
+    for (const keyboard::Note note : notesOf(data))
+        ranges.push_back(rangeOf(valuesOf(data, note, person)));
+    return ranges;
+}
+
+double meanOf(const std::vector<double> &values)
+{
+    double sum = 0;
+    for (const double value : values)
+        sum += value;
+    return sum / static_cast<double>(values.size());
+}
+
+void paintPanel(StudyFrame &frame, const std::string &person, const QRectF &panel)
+{
+    const auto ranges = rangesOf(frame.data, person);
+    const double step = panel.width() * 0.9 / static_cast<double>(ranges.size());
+    for (std::size_t note = 0; note < ranges.size(); ++note) {
+        const double left = panel.left() + panel.width() * 0.05 + step * (static_cast<double>(note) + 0.2);
+        const QRectF bar(QPointF(left, frame.y(ranges[note])), QPointF(left + step * 0.6, frame.y(0)));
+        frame.painter.setPen(QPen(frame.look.palette.ink, frame.look.line()));
+        frame.painter.setBrush(frame.look.palette.band);
+        frame.painter.drawRect(bar);
+    }
+    const double mean = meanOf(ranges);
+    frame.painter.setPen(QPen(frame.look.palette.ink, frame.look.line() * 1.5, Qt::DashLine));
+    frame.painter.drawLine(QPointF(panel.left(), frame.y(mean)), QPointF(panel.right(), frame.y(mean)));
+    frame.painter.setPen(QPen(frame.look.palette.line, frame.look.line()));
+    frame.painter.drawLine(panel.topRight(), panel.bottomRight());
+    frame.write(QRectF(panel.left(), panel.bottom() + frame.lineHeight() * 0.2, panel.width(), frame.lineHeight()),
+                Qt::AlignCenter, QString::fromStdString(person), false);
+}
+
+} // namespace
+
+void paintStudyRanges(StudyFrame &frame)
+{
+    constexpr int ticks = 5;
+    const ChartLook look = frame.look;
+    frame.addLegend(
+        {{QCoreApplication::translate("charts", "one note, lowest to highest take; notes rising"),
+          [look](QPainter &painter, const QRectF &box) {
+              painter.setPen(QPen(look.palette.ink, look.line()));
+              painter.setBrush(look.palette.band);
+              painter.drawRect(box.adjusted(box.width() * 0.3, 0, -box.width() * 0.3, 0));
+          }},
+         {QCoreApplication::translate("charts", "mean of the person"), [look](QPainter &painter, const QRectF &box) {
+              painter.setPen(QPen(look.palette.ink, look.line() * 1.5, Qt::DashLine));
+              painter.drawLine(QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()));
+          }}});
+    frame.keepFoot(1.4);
+    const auto people = peopleOf(frame.data);
+    double most = 0;
+    for (const std::string &person : people)
+        most = std::max(most, std::ranges::max(rangesOf(frame.data, person)));
+    frame.addVerticalAxis(
+        niceRange(0, most > 0 ? most : 1, ticks),
+        QCoreApplication::translate("charts", "Range of one note's takes (%1)").arg(unitOf(frame.data)));
+    const double width = frame.plot().width() / static_cast<double>(people.size());
+    for (std::size_t person = 0; person < people.size(); ++person)
+        paintPanel(frame, people[person],
+                   QRectF(frame.plot().left() + width * static_cast<double>(person), frame.plot().top(), width,
+                          frame.plot().height()));
+}
+
+} // namespace hammerline::charts

@@ -1,0 +1,81 @@
+// Every value: a slot a note, in it a place a person, the takes side by side, a dash at the person's mean.
+#include "charts/inside/study_frame.h"
+
+#include "wording/wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace hammerline::charts {
+
+namespace {
+
+NiceRange rangeOfAll(const StudyChartData &data)
+{
+    constexpr int ticks = 6;
+    double least = wording::inUnit(data.trials.front().value, data.form);
+    double most = least;
+    for (const analysis::Trial &trial : data.trials) {
+        least = std::min(least, wording::inUnit(trial.value, data.form));
+        most = std::max(most, wording::inUnit(trial.value, data.form));
+    }
+    return niceRange(least, most, ticks);
+}
+
+void paintPerson(StudyFrame &frame, const std::vector<double> &values, std::size_t person, double centre, double width)
+{
+    const double mean = std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
+    frame.painter.setPen(QPen(frame.look.palette.line, frame.look.line() * 1.5));
+    frame.painter.drawLine(QPointF(centre - width * 0.45, frame.y(mean)),
+                           QPointF(centre + width * 0.45, frame.y(mean)));
+    const double step = width * 0.7 / static_cast<double>(values.size());
+    const double size = std::min(frame.look.markSize(), std::max(width * 0.6, frame.look.pixelSize * 0.35));
+    double at = centre - step * (static_cast<double>(values.size()) - 1) / 2;
+    for (const double value : values) {
+        drawPerson(frame.painter, person, {at, frame.y(value)}, size, frame.look);
+        at += step;
+    }
+}
+
+void paintSlot(StudyFrame &frame, keyboard::Note note, const QRectF &slot, bool named)
+{
+    frame.painter.setPen(QPen(frame.look.palette.faintLine, frame.look.line() * 0.75));
+    frame.painter.drawLine(slot.topRight(), slot.bottomRight());
+    if (named)
+        frame.write(QRectF(slot.left() - slot.width(), slot.bottom() + frame.lineHeight() * 0.2, 3 * slot.width(),
+                           frame.lineHeight()),
+                    Qt::AlignCenter, wording::nameOf(note));
+    const auto people = peopleOf(frame.data);
+    const double width = slot.width() * 0.9 / static_cast<double>(people.size());
+    for (std::size_t person = 0; person < people.size(); ++person) {
+        const auto values = valuesOf(frame.data, note, people[person]);
+        if (!values.empty())
+            paintPerson(frame, values, person,
+                        slot.left() + slot.width() * 0.05 + width * (static_cast<double>(person) + 0.5), width);
+    }
+}
+
+} // namespace
+
+void paintStudyValues(StudyFrame &frame)
+{
+    frame.addLegend(legendOfPeople(frame.data, frame.look));
+    frame.keepFoot(1.4);
+    frame.addVerticalAxis(
+        rangeOfAll(frame.data),
+        QCoreApplication::translate("charts", "%1 (%2)").arg(wording::nameOf(frame.data.quantity), unitOf(frame.data)));
+    const auto notes = notesOf(frame.data);
+    const double width = frame.plot().width() / static_cast<double>(notes.size());
+    const auto every =
+        static_cast<std::size_t>(std::max(1.0, std::ceil(frame.widthOf(QStringLiteral("G♯4 ")) / width)));
+    for (std::size_t note = 0; note < notes.size(); ++note)
+        paintSlot(frame, notes[note],
+                  QRectF(frame.plot().left() + width * static_cast<double>(note), frame.plot().top(), width,
+                         frame.plot().height()),
+                  note % every == 0);
+}
+
+} // namespace hammerline::charts

@@ -1,0 +1,177 @@
+#include "charts/study_chart.h"
+
+#include "charts/inside/picture_export.h"
+#include "charts/inside/study_frame.h"
+#include "wording/wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace hammerline::charts {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("charts", text);
+}
+
+QString shownText(double value, const StudyChartData &data, int more)
+{
+    const auto dimension = catalogue::infoOf(data.quantity).dimension;
+    return wording::numberText(value, data.form.decimalsFor(dimension) + more, data.form) + ' ' + unitOf(data);
+}
+
+QString valuesAnswer(const StudyChartData &data)
+{
+    keyboard::Note widest = data.trials.front().note;
+    double most = -1;
+    for (const keyboard::Note note : notesOf(data)) {
+        std::vector<double> all;
+        for (const std::string &person : peopleOf(data))
+            std::ranges::copy(valuesOf(data, note, person), std::back_inserter(all));
+        if (rangeOf(all) > most) {
+            most = rangeOf(all);
+            widest = note;
+        }
+    }
+    return tr("Farthest apart are the values of %1: %2 from the lowest to the highest.")
+        .arg(wording::nameOf(widest), shownText(most, data, 0));
+}
+
+QString rangesAnswer(const StudyChartData &data)
+{
+    QStringList means;
+    const auto notes = notesOf(data);
+    for (const std::string &person : peopleOf(data)) {
+        double sum = 0;
+        for (const keyboard::Note note : notes)
+            sum += rangeOf(valuesOf(data, note, person));
+        means << tr("%1 %2").arg(QString::fromStdString(person),
+                                 shownText(sum / static_cast<double>(notes.size()), data, 1));
+    }
+    return tr("Mean range: %1.").arg(means.join(QStringLiteral(", ")));
+}
+
+QString componentsAnswer(const StudyChartData &data)
+{
+    const auto &variance = data.study.variance;
+    if (variance.total == 0)
+        return tr("Nothing varies: every trial gave the same value.");
+    const auto part = [&](double of) { return wording::numberText(100 * of / variance.total, 0, data.form); };
+    return tr("Of the whole variance %1 % is the notes themselves, %2 % another person, %3 % the same person again.")
+        .arg(part(variance.note), part(variance.reproducibility), part(variance.repeatability));
+}
+
+std::string cellOf(const std::string &name)
+{
+    const bool formula = !name.empty() && std::string_view("=+-@").find(name.front()) != std::string_view::npos;
+    std::string cell = formula ? "'" : "";
+    bool quoted = false;
+    for (const char c : name) {
+        quoted = quoted || c == ',' || c == '"';
+        cell += c == '"' ? "\"\"" : std::string(1, c);
+    }
+    return quoted ? '"' + cell + '"' : cell;
+}
+
+std::string trialsText(const StudyChartData &data)
+{
+    const char *unit = units::displaySymbol(catalogue::infoOf(data.quantity).dimension);
+    std::string text = "note,person,take,value (" + std::string(unit) + ")\n";
+    for (const analysis::Trial &trial : data.trials)
+        text += trial.note.name() + ',' + cellOf(trial.person) + ',' + std::to_string(trial.take) + ',' +
+                units::exactDecimal(trial.value) + '\n';
+    return text;
+}
+
+std::string componentLine(const char *name, double sd, const analysis::SdInterval &interval, const StudyChartData &data)
+{
+    const auto number = [](double value) { return QByteArray::number(value, 'g', 10).toStdString(); };
+    return std::string(name) + ',' + units::displaySymbol(catalogue::infoOf(data.quantity).dimension) + ',' +
+           number(sd) + ',' + number(interval.low) + ',' + number(interval.high) + '\n';
+}
+
+} // namespace
+
+QString titleOf(const StudyChartData &data)
+{
+    switch (data.question) {
+    case StudyQuestion::ValuesByNoteAndPerson:
+        return tr("Do people read the same notes alike?");
+    case StudyQuestion::RangeByPerson:
+        return tr("How closely does each person repeat a reading?");
+    case StudyQuestion::Components:
+        break;
+    }
+    return tr("Where does the spread come from?");
+}
+
+QString answerOf(const StudyChartData &data)
+{
+    if (data.trials.empty())
+        return {};
+    switch (data.question) {
+    case StudyQuestion::ValuesByNoteAndPerson:
+        return valuesAnswer(data);
+    case StudyQuestion::RangeByPerson:
+        return rangesAnswer(data);
+    case StudyQuestion::Components:
+        break;
+    }
+    return componentsAnswer(data);
+}
+
+std::string chartCsv(const StudyChartData &data)
+{
+    if (data.question != StudyQuestion::Components)
+        return trialsText(data);
+    const auto &sd = data.study.sd;
+    const auto &known = data.intervals;
+    return "component,unit,sd,low,high\n" +
+           componentLine("repeatability", sd.repeatability, known.repeatability, data) +
+           componentLine("reproducibility", sd.reproducibility, known.reproducibility, data) +
+           componentLine("gauge", sd.gauge, known.gauge, data) + componentLine("note", sd.note, known.note, data) +
+           componentLine("total", sd.total, known.total, data);
+}
+
+void renderChart(QPainter &painter, const QRectF &rect, const StudyChartData &data, const wording::Palette &palette,
+                 int pixelSize)
+{
+    const ChartLook look{palette, pixelSize};
+    painter.save();
+    StudyFrame frame(painter, rect, data, look);
+    frame.addHead();
+    switch (data.question) {
+    case StudyQuestion::ValuesByNoteAndPerson:
+        paintStudyValues(frame);
+        break;
+    case StudyQuestion::RangeByPerson:
+        paintStudyRanges(frame);
+        break;
+    case StudyQuestion::Components:
+        paintStudyComponents(frame);
+        break;
+    }
+    painter.restore();
+}
+
+outcome::Outcome<QString> exportChart(const StudyChartData &data, const QString &path, const wording::Palette &palette)
+{
+    return exportPicture({.title = titleOf(data),
+                          .description = answerOf(data),
+                          .render = [&](QPainter &painter, const QRectF &rect,
+                                        int pixelSize) { renderChart(painter, rect, data, palette, pixelSize); },
+                          .csv = [&] { return chartCsv(data); }},
+                         path, palette);
+}
+
+QString sdText(double sd, units::Dimension dimension, const wording::NumberForm &form)
+{
+    const double value = wording::inUnit(units::Amount::fromDisplay(dimension, sd), form);
+    return wording::numberText(value, form.decimalsFor(dimension) + 1, form) + ' ' + wording::unitText(dimension, form);
+}
+
+} // namespace hammerline::charts

@@ -1,0 +1,55 @@
+#pragma once
+// The charts of a gauge study: every value by note and person, how closely each person repeats, and where the spread
+// comes from. People differ by shape, not by colour. Each is titled with the question it answers, like those of
+// charts.h, and exported the same way.
+
+#include "analysis/study_intervals.h"
+#include "catalogue/catalogue.h"
+#include "outcome/outcome.h"
+#include "wording/number_form.h"
+#include "wording/palette.h"
+
+#include <QString>
+
+#include <string>
+#include <vector>
+
+class QPainter;
+class QRectF;
+
+namespace hammerline::charts {
+
+enum class StudyQuestion { ValuesByNoteAndPerson, RangeByPerson, Components };
+
+/// A value: copies what it shows.
+struct StudyChartData {
+    StudyQuestion question = StudyQuestion::Components;
+    catalogue::Quantity quantity = catalogue::Quantity::LetOff;
+    std::vector<analysis::Trial> trials{}; ///< as the study was computed from
+    analysis::GaugeStudy study{};
+    analysis::StudyIntervals intervals{};
+    wording::NumberForm form{};
+    QString subject{}; ///< name of the gauge
+};
+
+[[nodiscard]] QString titleOf(const StudyChartData &data);
+/// The answer in figures.
+[[nodiscard]] QString answerOf(const StudyChartData &data);
+
+/// Of values and ranges the trials as `hammerline gauge-study` takes them, `note,person,take,value (mm)` (or g); of
+/// components `component,unit,sd,low,high`, sd and limits in mm or g. '.' as the mark, LF, a header line. A person's
+/// name that a spreadsheet would take for a formula has a leading apostrophe.
+[[nodiscard]] std::string chartCsv(const StudyChartData &data);
+
+/// `pixelSize` is that of its small type in the painter's units.
+void renderChart(QPainter &painter, const QRectF &rect, const StudyChartData &data, const wording::Palette &palette,
+                 int pixelSize);
+
+/// As exportChart in charts.h.
+[[nodiscard]] outcome::Outcome<QString> exportChart(const StudyChartData &data, const QString &path,
+                                                    const wording::Palette &palette);
+
+/// Standard deviation in the unit of the form, with a digit more than the readings have.
+[[nodiscard]] QString sdText(double sd, units::Dimension dimension, const wording::NumberForm &form);
+
+} // namespace hammerline::charts

@@ -1,0 +1,185 @@
+#include "study_desk/findings.h"
+
+#include "charts/study_chart.h"
+#include "readings/instant.h"
+#include "tolerance/doubt.h"
+#include "wording/wording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace hammerline::study_desk {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("study_desk", text);
+}
+
+std::optional<double> shareOfStep(const Findings &findings, const std::vector<logbook::ReadTrial> &read)
+{
+    double half = findings.study.gauge.resolution.inMillimetres() / 2;
+    for (const logbook::ReadTrial &trial : read) {
+        readings::Reading reading;
+        reading.place = {findings.study.quantity, trial.stop.note, trial.stop.take};
+        reading.value = trial.value;
+        reading.typed = trial.typed;
+        if (const auto step = tolerance::halfResolutionOf(reading))
+            half = std::max(half, step->inDisplay());
+    }
+    return half > 0 ? analysis::shareOfResolution(findings.figures, half) : std::nullopt;
+}
+
+std::optional<double> narrowest(const logbook::PlannedStudy &study, const tolerance::ToleranceSet *set)
+{
+    std::optional<double> least;
+    if (set == nullptr)
+        return least;
+    for (const keyboard::Note note : study.plan.notes) {
+        const auto limits = tolerance::limitsAt(*set, study.quantity, note);
+        const auto half = limits ? limits->halfWidth() : std::nullopt;
+        if (half && (!least || *half < *least))
+            least = half;
+    }
+    return least;
+}
+
+QString percent(double part, const wording::NumberForm &form)
+{
+    return wording::numberText(100 * part, 0, form) + QStringLiteral(" %");
+}
+
+QString doubtSentence(const Findings &findings, const wording::NumberForm &form)
+{
+    const auto dimension = catalogue::infoOf(findings.study.quantity).dimension;
+    const QString sentence = tr("A reading with this gauge can be trusted to %1 either way (expanded uncertainty, "
+                                "k = 2).")
+                                 .arg(charts::sdText(findings.figures.expandedUncertainty, dimension, form));
+    if (!findings.halfWidth || *findings.halfWidth <= 0)
+        return sentence;
+    return sentence + ' ' +
+           tr("That is %1 of the narrowest half-width these notes are judged by.")
+               .arg(percent(findings.figures.expandedUncertainty / *findings.halfWidth, form));
+}
+
+QString kindsSentence(const Findings &findings)
+{
+    const auto kinds = findings.figures.distinctCategories;
+    if (!kinds)
+        return tr("The gauge shows no spread at all: its steps are too coarse for these notes, or the values were not "
+                  "read blind.");
+    if (*kinds == 1)
+        return tr("It does not tell one of these notes from another.");
+    // AIAG Measurement Systems Analysis (4th ed., 2010) asks for five or more.
+    return (*kinds >= 5 ? tr("It tells %1 kinds of note apart, which is enough to judge by.")
+                        : tr("It tells only %1 kinds of note apart; five or more would be right."))
+        .arg(*kinds);
+}
+
+QString helpSentence(const Findings &findings)
+{
+    const auto &variance = findings.figures.variance;
+    if (variance.gauge == 0)
+        return {};
+    constexpr double mostly = 0.5;
+    if (findings.shareOfResolution && *findings.shareOfResolution > mostly)
+        return tr("Most of the gauge's own spread is how finely it is read off: a finer scale would help most.");
+    if (variance.reproducibility > variance.repeatability)
+        return tr("Most of the gauge's own spread lies between people: agreeing on how it is held and read would help "
+                  "most.");
+    return tr("Most of the gauge's own spread is the same person reading again: a steadier rest or a better view of "
+              "the scale would help most.");
+}
+
+QString stepSentence(const Findings &findings, const wording::NumberForm &form)
+{
+    const auto share = findings.shareOfResolution;
+    if (!share)
+        return {};
+    if (*share > 1)
+        return tr("The readings agree better than the step of the scale can tell: the true doubt is larger than the "
+                  "study shows.");
+    return tr("How finely it was read off explains %1 of the gauge's own variance.").arg(percent(*share, form));
+}
+
+QString spreadSentence(const Findings &findings, const wording::NumberForm &form)
+{
+    const auto &variance = findings.figures.variance;
+    if (variance.total == 0)
+        return tr("Every trial gave the same value.");
+    return tr("Of everything that varies, %1 is the notes themselves, %2 is one person to the next and %3 is the same "
+              "person reading again.")
+        .arg(percent(variance.note / variance.total, form), percent(variance.reproducibility / variance.total, form),
+             percent(variance.repeatability / variance.total, form));
+}
+
+} // namespace
+
+std::optional<Findings> findingsOf(logbook::Logbook &book, const logbook::PlannedStudy &study,
+                                   const tolerance::ToleranceSet *set)
+{
+    const auto read = logbook::GaugeStudies(book).trials(study.id);
+    if (read.size() != orderOf(study.plan).size())
+        return std::nullopt;
+    Findings findings{.study = study, .trials = logbook::trialsOf(read)};
+    auto figures = analysis::gaugeStudy(findings.trials);
+    if (!figures)
+        return std::nullopt;
+    findings.figures = std::move(figures).value();
+    findings.intervals = analysis::intervalsOf(findings.figures);
+    findings.shareOfResolution = shareOfStep(findings, read);
+    findings.halfWidth = narrowest(study, set);
+    return findings;
+}
+
+wording::NumberForm formOf(const logbook::PlannedStudy &study)
+{
+    return wording::formOf(study.unit, study.gauge.resolution);
+}
+
+QStringList sentencesOf(const Findings &findings)
+{
+    const wording::NumberForm form = formOf(findings.study);
+    QStringList sentences{doubtSentence(findings, form), kindsSentence(findings), spreadSentence(findings, form),
+                          helpSentence(findings), stepSentence(findings, form)};
+    sentences.removeAll(QString());
+    return sentences;
+}
+
+QString nameOf(const logbook::PlannedStudy &study)
+{
+    return tr("%1, %2").arg(QString::fromStdString(study.gauge.name), wording::nameOf(study.quantity).toLower());
+}
+
+QString dayOf(const logbook::PlannedStudy &study)
+{
+    return QString::fromStdString(readings::isoDate(study.at));
+}
+
+std::vector<Findings> newestOfEachGauge(logbook::Logbook &book)
+{
+    std::map<std::string, Findings> newest;
+    for (const logbook::PlannedStudy &study : logbook::GaugeStudies(book).all())
+        if (catalogue::infoOf(study.quantity).dimension == units::Dimension::Length)
+            if (auto findings = findingsOf(book, study, nullptr))
+                newest.insert_or_assign(study.gauge.name, *std::move(findings));
+    std::vector<Findings> found;
+    for (auto &[name, findings] : newest)
+        found.push_back(std::move(findings));
+    return found;
+}
+
+units::Length expandedUncertaintyOf(const Findings &findings)
+{
+    if (catalogue::infoOf(findings.study.quantity).dimension != units::Dimension::Length)
+        return {};
+    constexpr double nanometresPerMillimetre = 1e6, micrometre = 1000, slack = 1e-6;
+    const double steps = findings.figures.expandedUncertainty * nanometresPerMillimetre / micrometre;
+    return units::Length::nanometres(static_cast<std::int64_t>(std::ceil(steps - slack)) * 1000);
+}
+
+} // namespace hammerline::study_desk

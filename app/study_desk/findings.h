@@ -1,0 +1,45 @@
+#pragma once
+// What a finished study says, in figures and in plain language; and the uncertainty that passes take from it.
+
+#include "analysis/study_intervals.h"
+#include "logbook/gauge_studies.h"
+#include "tolerance/tolerance.h"
+#include "wording/number_form.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+namespace hammerline::study_desk {
+
+struct Findings {
+    logbook::PlannedStudy study{};
+    std::vector<analysis::Trial> trials{};
+    analysis::GaugeStudy figures{};
+    analysis::StudyIntervals intervals{};
+    /// Of the gauge's variance, by the coarsest step that was typed or that the gauge states.
+    std::optional<double> shareOfResolution{};
+    /// Narrowest half-width among the notes of the study, in mm or g; absent without a set that judges them.
+    std::optional<double> halfWidth{};
+};
+
+/// Absent while trials are missing.
+[[nodiscard]] std::optional<Findings> findingsOf(logbook::Logbook &book, const logbook::PlannedStudy &study,
+                                                 const tolerance::ToleranceSet *set);
+
+/// Unit of the study, digits of its gauge.
+[[nodiscard]] wording::NumberForm formOf(const logbook::PlannedStudy &study);
+/// A few sentences: where the spread comes from, how far a reading can be trusted, what would help most.
+[[nodiscard]] QStringList sentencesOf(const Findings &findings);
+/// "rule 3, let-off": gauge and quantity.
+[[nodiscard]] QString nameOf(const logbook::PlannedStudy &study);
+[[nodiscard]] QString dayOf(const logbook::PlannedStudy &study);
+
+/// The newest finished study of lengths of each gauge, by the gauge's name.
+[[nodiscard]] std::vector<Findings> newestOfEachGauge(logbook::Logbook &book);
+/// What passes with this gauge are to state, rounded up to the micrometre; 0 for a study of masses.
+[[nodiscard]] units::Length expandedUncertaintyOf(const Findings &findings);
+
+} // namespace hammerline::study_desk

@@ -1,0 +1,140 @@
+#include "study_desk/findings_page.h"
+
+#include "wording/palette.h"
+#include "wording/wording.h"
+
+#include <QBoxLayout>
+#include <QButtonGroup>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QTableWidget>
+
+#include <array>
+
+namespace hammerline::study_desk {
+
+namespace {
+
+QTableWidget *makeTable()
+{
+    auto *table = new QTableWidget(5, 4);
+    table->setObjectName("studyComponents");
+    table->setAccessibleName(FindingsPage::tr("Where the spread comes from"));
+    table->setHorizontalHeaderLabels({FindingsPage::tr("Spread of"), FindingsPage::tr("Standard deviation"),
+                                      FindingsPage::tr("Lies within (95 %)"), FindingsPage::tr("Of all")});
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    table->horizontalHeader()->setHighlightSections(false);
+    table->horizontalHeader()->setStretchLastSection(true);
+    table->verticalHeader()->hide();
+    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setTabKeyNavigation(false);
+    table->setShowGrid(false);
+    table->setFrameShape(QFrame::NoFrame);
+    table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    return table;
+}
+
+} // namespace
+
+FindingsPage::FindingsPage(QWidget *parent)
+    : QWidget(parent),
+      m_heading(new QLabel),
+      m_story(new QLabel),
+      m_table(makeTable()),
+      m_question(new QButtonGroup(this)),
+      m_pane(new charts::StudyPane)
+{
+    m_heading->setObjectName("studyHeading");
+    m_heading->setFont(wording::font(wording::TextSize::Heading, true));
+    m_story->setObjectName("studyStory");
+    m_story->setWordWrap(true);
+    m_story->setTextFormat(Qt::PlainText);
+    m_story->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_pane->setObjectName("studyChart");
+    auto *choices = new QHBoxLayout;
+    choices->setSpacing(4 * wording::gridStep);
+    const std::array texts{tr("Values by note and person"), tr("Range by person"), tr("Where the spread comes from")};
+    const std::array names{"studyValues", "studyRanges", "studySources"};
+    for (std::size_t i = 0; i < texts.size(); ++i) {
+        auto *choice = new QRadioButton(texts[i]);
+        choice->setObjectName(names[i]);
+        choice->setChecked(i + 1 == texts.size());
+        m_question->addButton(choice, static_cast<int>(i));
+        choices->addWidget(choice);
+    }
+    auto *save = new QPushButton(tr("Save the chart…"));
+    save->setObjectName("studySaveChart");
+    choices->addStretch(1);
+    choices->addWidget(save);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(24, 12, 24, 8);
+    column->setSpacing(2 * wording::gridStep);
+    column->addWidget(m_heading);
+    column->addWidget(m_story);
+    column->addWidget(m_table);
+    column->addLayout(choices);
+    column->addWidget(m_pane, 1);
+    connect(save, &QPushButton::clicked, this, &FindingsPage::saveWanted);
+    connect(m_question, &QButtonGroup::idClicked, this, &FindingsPage::choose);
+}
+
+void FindingsPage::show(const Findings &findings)
+{
+    m_heading->setText(tr("%1, %2: %3 people, %4 notes, %5 readings each")
+                           .arg(nameOf(findings.study), dayOf(findings.study))
+                           .arg(findings.figures.people)
+                           .arg(findings.figures.notes)
+                           .arg(findings.figures.takes));
+    m_story->setText(sentencesOf(findings).join(' '));
+    fillTable(findings);
+    m_pane->setData({.question = static_cast<charts::StudyQuestion>(m_question->checkedId()),
+                     .quantity = findings.study.quantity,
+                     .trials = findings.trials,
+                     .study = findings.figures,
+                     .intervals = findings.intervals,
+                     .form = formOf(findings.study),
+                     .subject = QString::fromStdString(findings.study.gauge.name)});
+}
+
+void FindingsPage::choose(int question)
+{
+    charts::StudyChartData asked = m_pane->data();
+    asked.question = static_cast<charts::StudyQuestion>(question);
+    m_pane->setData(std::move(asked));
+}
+
+void FindingsPage::fillTable(const Findings &findings)
+{
+    const auto form = formOf(findings.study);
+    const auto dimension = catalogue::infoOf(findings.study.quantity).dimension;
+    const auto &figures = findings.figures;
+    const auto row = [&](int at, const QString &name, double analysis::Components::*part,
+                         const analysis::SdInterval &interval) {
+        const QString share = figures.percentOfTotalSd
+                                  ? wording::numberText((*figures.percentOfTotalSd).*part, 1, form) + " %"
+                                  : QString("–");
+        const QStringList texts{
+            name, charts::sdText(figures.sd.*part, dimension, form),
+            tr("%1 to %2")
+                .arg(charts::sdText(interval.low, dimension, form), charts::sdText(interval.high, dimension, form)),
+            share};
+        for (int column = 0; column < texts.size(); ++column)
+            m_table->setItem(at, column, new QTableWidgetItem(texts[column]));
+    };
+    row(0, tr("the same person again"), &analysis::Components::repeatability, findings.intervals.repeatability);
+    row(1, tr("another person"), &analysis::Components::reproducibility, findings.intervals.reproducibility);
+    row(2, tr("gauge and people together"), &analysis::Components::gauge, findings.intervals.gauge);
+    row(3, tr("the notes themselves"), &analysis::Components::note, findings.intervals.note);
+    row(4, tr("all"), &analysis::Components::total, findings.intervals.total);
+    m_table->resizeColumnsToContents();
+    m_table->resizeRowsToContents();
+    int height = m_table->horizontalHeader()->sizeHint().height();
+    for (int at = 0; at < m_table->rowCount(); ++at)
+        height += m_table->rowHeight(at);
+    m_table->setFixedHeight(height + wording::gridStep);
+}
+
+} // namespace hammerline::study_desk

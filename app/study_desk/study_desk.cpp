@@ -1,0 +1,209 @@
+#include "study_desk/study_desk.h"
+
+#include "wording/palette.h"
+#include "wording/wording.h"
+
+#include <QBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QStackedWidget>
+#include <QTableWidget>
+
+#include <algorithm>
+
+namespace hammerline::study_desk {
+
+using logbook::PlannedStudy;
+
+StudyDesk::StudyDesk(Clock clock, QWidget *parent)
+    : QWidget(parent),
+      m_clock(std::move(clock)),
+      m_list(new QTableWidget(0, 3)),
+      m_plan(new QPushButton(tr("Plan a study…"))),
+      m_strike(new QPushButton(tr("Strike it out…"))),
+      m_pages(new QStackedWidget),
+      m_empty(new QLabel(tr("No gauge study yet. Plan one: two or three people read the same ten notes three times "
+                            "each, blind. It tells how far a reading can be trusted, and passes take over what it "
+                            "finds."))),
+      m_taking(new TakingPage),
+      m_findings(new FindingsPage)
+{
+    setObjectName("studyDesk");
+    makeList();
+    m_plan->setObjectName("studyPlan");
+    m_strike->setObjectName("studyStrike");
+    m_empty->setObjectName("studyEmpty");
+    m_empty->setFont(wording::font(wording::TextSize::Heading));
+    m_empty->setWordWrap(true);
+    m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_empty->setContentsMargins(24, 12, 24, 8);
+    for (QWidget *page : std::initializer_list<QWidget *>{m_empty, m_taking, m_findings})
+        m_pages->addWidget(page);
+    auto *buttons = new QHBoxLayout;
+    buttons->addWidget(m_plan);
+    buttons->addWidget(m_strike);
+    buttons->addStretch(1);
+    auto *left = new QVBoxLayout;
+    left->setContentsMargins(24, 12, 0, 8);
+    left->addLayout(buttons);
+    left->addWidget(m_list, 1);
+    auto *row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addLayout(left, 2);
+    row->addWidget(m_pages, 5);
+    connect(m_plan, &QPushButton::clicked, this, &StudyDesk::plan);
+    connect(m_strike, &QPushButton::clicked, this, &StudyDesk::strike);
+    connect(m_findings, &FindingsPage::saveWanted, this, &StudyDesk::saveChart);
+    connect(m_taking, &TakingPage::written, this, [this] {
+        show(m_place);
+        emit written();
+    });
+}
+
+void StudyDesk::makeList()
+{
+    m_list->setObjectName("studyList");
+    m_list->setAccessibleName(tr("Gauge studies"));
+    m_list->setHorizontalHeaderLabels({tr("Gauge, quantity"), tr("Planned"), tr("Trusted to")});
+    m_list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_list->horizontalHeader()->setHighlightSections(false);
+    m_list->horizontalHeader()->setStretchLastSection(true);
+    m_list->verticalHeader()->hide();
+    m_list->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_list->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_list->setTabKeyNavigation(false);
+    m_list->setShowGrid(false);
+    m_list->setFrameShape(QFrame::NoFrame);
+    connect(m_list, &QTableWidget::currentCellChanged, this, [this](int row) {
+        if (row >= 0 && row < static_cast<int>(m_studies.size()))
+            m_chosen = m_studies[static_cast<std::size_t>(row)].id;
+        showChosen();
+    });
+}
+
+void StudyDesk::show(const StudyPlace &place)
+{
+    m_place = place;
+    fillList();
+    showChosen();
+}
+
+QStringList StudyDesk::textsOf(const PlannedStudy &study) const
+{
+    const auto findings = findingsOf(*m_place.book, study, nullptr);
+    const auto dimension = catalogue::infoOf(study.quantity).dimension;
+    return {nameOf(study), dayOf(study),
+            findings ? charts::sdText(findings->figures.expandedUncertainty, dimension, formOf(study))
+                     : tr("being taken")};
+}
+
+void StudyDesk::fillList()
+{
+    const QSignalBlocker quiet(m_list);
+    m_studies = m_place.book ? logbook::GaugeStudies(*m_place.book).all() : std::vector<PlannedStudy>{};
+    std::ranges::reverse(m_studies);
+    if (!chosen() && !m_studies.empty())
+        m_chosen = m_studies.front().id;
+    m_list->setRowCount(static_cast<int>(m_studies.size()));
+    for (int row = 0; row < m_list->rowCount(); ++row) {
+        const PlannedStudy &study = m_studies[static_cast<std::size_t>(row)];
+        const QStringList texts = textsOf(study);
+        for (int column = 0; column < texts.size(); ++column) {
+            auto *item = new QTableWidgetItem(texts[column]);
+            item->setToolTip(texts[column]);
+            m_list->setItem(row, column, item);
+        }
+        if (study.id == m_chosen)
+            m_list->setCurrentCell(row, 0);
+    }
+    m_list->resizeColumnsToContents();
+    m_plan->setEnabled(m_place.book != nullptr);
+}
+
+std::optional<PlannedStudy> StudyDesk::chosen() const
+{
+    const auto found = std::ranges::find(m_studies, m_chosen, &PlannedStudy::id);
+    return found == m_studies.end() ? std::nullopt : std::optional(*found);
+}
+
+void StudyDesk::showChosen()
+{
+    const bool before = blind();
+    const auto study = chosen();
+    m_strike->setEnabled(study.has_value());
+    const auto findings = study ? findingsOf(*m_place.book, *study, m_place.set) : std::nullopt;
+    const bool taking = study && !findings;
+    m_taking->work(taking ? std::make_unique<Taking>(*m_place.book, *study, m_clock) : nullptr);
+    if (findings)
+        m_findings->show(*findings);
+    QWidget *page = m_empty;
+    if (study)
+        page = taking ? static_cast<QWidget *>(m_taking) : m_findings;
+    m_pages->setCurrentWidget(page);
+    if (blind() != before)
+        emit blindChanged(blind());
+}
+
+bool StudyDesk::blind() const
+{
+    return m_taking->taking() != nullptr;
+}
+
+void StudyDesk::focusFirst()
+{
+    if (blind())
+        m_taking->focusField();
+    else if (m_studies.empty())
+        m_plan->setFocus();
+    else
+        m_list->setFocus();
+}
+
+void StudyDesk::plan()
+{
+    auto *form = new PlanForm(m_place.proposal, this);
+    connect(form, &PlanForm::ready, this, [this](const PlannedStudy &study) {
+        const std::string person = m_place.proposal.people.empty() ? "" : m_place.proposal.people.front();
+        const auto planned = logbook::GaugeStudies(*m_place.book).plan(study, {m_clock(), person});
+        if (!planned)
+            return;
+        m_chosen = planned.value().id;
+        show(m_place);
+        focusFirst();
+        emit written();
+    });
+    form->open();
+}
+
+void StudyDesk::strike()
+{
+    const auto study = chosen();
+    if (!study || m_prompts == nullptr)
+        return;
+    const auto reason = m_prompts->askText(this, {tr("Strike out the study"), tr("Why"), {}});
+    if (!reason)
+        return;
+    const std::string person = m_place.proposal.people.empty() ? "" : m_place.proposal.people.front();
+    logbook::GaugeStudies(*m_place.book).strike(study->id, {m_clock(), person}, reason->toStdString());
+    show(m_place);
+    emit written();
+}
+
+void StudyDesk::saveChart()
+{
+    if (m_prompts == nullptr)
+        return;
+    const auto path = m_prompts->chooseFile(
+        this, {prompts::FileWish::Use::Save, tr("Save the chart"),
+               tr("Drawings (*.svg);;Pictures (*.png);;Pages (*.pdf);;Figures (*.csv)"), tr("gauge-study.svg"), "svg"});
+    if (!path)
+        return;
+    const auto written = charts::exportChart(m_findings->chart(), *path, wording::paletteFor(*this));
+    if (!written)
+        m_prompts->tell(this, {tr("The chart was not saved"), wording::faultsText(written.faults()), {}});
+}
+
+} // namespace hammerline::study_desk

@@ -1,0 +1,68 @@
+#pragma once
+// The gauge studies of a logbook: a list at the left, beside it the study that is chosen: being taken while trials are
+// missing, what it says once all are there.
+
+#include "prompts/prompts.h"
+#include "study_desk/findings_page.h"
+#include "study_desk/plan_form.h"
+#include "study_desk/taking_page.h"
+
+#include <QWidget>
+
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+class QTableWidget;
+
+namespace hammerline::study_desk {
+
+/// What the desk works on.
+struct StudyPlace {
+    logbook::Logbook *book = nullptr; ///< null: none is open
+    PlanProposal proposal{};
+    const tolerance::ToleranceSet *set = nullptr; ///< that the notes of the chosen instrument are judged by
+};
+
+class StudyDesk : public QWidget {
+    Q_OBJECT
+public:
+    explicit StudyDesk(Clock clock, QWidget *parent = nullptr);
+    /// Who answers its questions; outlives it. Without one, nothing that asks is done.
+    void setPrompts(prompts::Prompts *prompts) { m_prompts = prompts; }
+    /// Called whenever something may have changed. Typing is not disturbed. The logbook and the set outlive the call
+    /// until the next one.
+    void show(const StudyPlace &place);
+    using QWidget::show;
+    /// A study is being taken: nobody is to see what was read of its notes before.
+    [[nodiscard]] bool blind() const;
+    void focusFirst();
+
+signals:
+    void blindChanged(bool blind);
+    /// The logbook has a new deed.
+    void written();
+
+private:
+    void makeList();
+    void fillList();
+    void showChosen();
+    void plan();
+    void strike();
+    void saveChart();
+    [[nodiscard]] std::optional<logbook::PlannedStudy> chosen() const;
+    [[nodiscard]] QStringList textsOf(const logbook::PlannedStudy &study) const;
+
+    Clock m_clock;
+    prompts::Prompts *m_prompts = nullptr;
+    StudyPlace m_place;
+    std::vector<logbook::PlannedStudy> m_studies; ///< newest first
+    logbook::StudyId m_chosen = 0;
+    QTableWidget *m_list;
+    QPushButton *m_plan, *m_strike;
+    QStackedWidget *m_pages;
+    QLabel *m_empty;
+    TakingPage *m_taking;
+    FindingsPage *m_findings;
+};
+
+} // namespace hammerline::study_desk

@@ -1,0 +1,179 @@
+// Gauge studies in the window: planned and taken by keys, blind, and what passes take from them. With
+// HAMMERLINE_PICTURES=<folder> each state is saved to be looked at.
+
+#include "app/main_window/window_desk.h"
+
+#include "exchange/exchange.h"
+#include "exchange/trials_csv.h"
+#include "main_window/strip_area.h"
+#include "study_desk/findings.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QSpinBox>
+#include <QTableWidget>
+
+namespace hammerline::main_window {
+namespace {
+
+class StudyViewTest : public WindowDesk {
+protected:
+    /// The study of the sample trials, as far as `trials` of them were read.
+    logbook::PlannedStudy studied(std::size_t trials = 1000)
+    {
+        const auto sample = exchange::readTrialsCsv(
+            exchange::readFile(HAMMERLINE_SOURCE_DIR "/sample-data/trials/let-off-gauge.csv").value(), {});
+        logbook::PlannedStudy study{.gauge = {.name = "rule 3", .resolution = units::Length::millimetres(0.01)}};
+        for (const analysis::Trial &trial : sample.value()) {
+            addOnce(study.plan.notes, trial.note);
+            addOnce(study.plan.people, trial.person);
+            study.plan.takes = std::max(study.plan.takes, trial.take);
+        }
+        study = logbook::GaugeStudies(shop.book).plan(study, shop.stamp()).value();
+        for (const analysis::Trial &trial : sample.value())
+            if (trials-- > 0)
+                EXPECT_TRUE(logbook::GaugeStudies(shop.book)
+                                .enter(study.id, {trial.note, trial.person, trial.take}, trial.value,
+                                       units::exactDecimal(trial.value), shop.stamp())
+                                .ok());
+            else
+                break;
+        return study;
+    }
+    template <typename Thing>
+    static void addOnce(std::vector<Thing> &among, const Thing &thing)
+    {
+        if (std::ranges::find(among, thing) == among.end())
+            among.insert(std::ranges::upper_bound(among, thing), thing);
+    }
+};
+
+TEST_F(StudyViewTest, AStudyIsPlannedAndBegunByKeysAlone)
+{
+    const auto window = openWindow();
+    QTest::keyClick(window.get(), Qt::Key_8, Qt::ControlModifier);
+    EXPECT_EQ(window->views().current(), View::Studies);
+    part<QPushButton>(*window, "studyPlan")->setFocus();
+    QTest::keyClick(part<QPushButton>(*window, "studyPlan"), Qt::Key_Space);
+    QTest::keyClicks(part<QLineEdit>(*window, "studyGauge"), "rule 3");
+    part<QPlainTextEdit>(*window, "studyPeople")->setPlainText("Ada\nBen");
+    QTest::keyClick(part<QSpinBox>(*window, "studySeed"), Qt::Key_Return);
+    const auto studies = logbook::GaugeStudies(shop.book).all();
+    ASSERT_EQ(studies.size(), 1u);
+    EXPECT_EQ(studies[0].plan.notes.size(), 10u);
+    QTest::keyClicks(part<QLineEdit>(*window, "studyField"), "3.1");
+    QTest::keyClick(part<QLineEdit>(*window, "studyField"), Qt::Key_Return);
+    EXPECT_EQ(logbook::GaugeStudies(shop.book).trials(studies[0].id).size(), 1u);
+}
+
+TEST_F(StudyViewTest, TheStripIsCoveredOnlyWhileAStudyIsTaken)
+{
+    static_cast<void>(studied(5));
+    const auto window = openWindow();
+    const auto *strip = window->findChild<StripArea *>();
+    ASSERT_NE(strip, nullptr);
+    EXPECT_TRUE(strip->isVisible());
+    trigger(*window, "viewStudies");
+    EXPECT_FALSE(strip->isVisible());
+    trigger(*window, "viewBench");
+    EXPECT_TRUE(strip->isVisible());
+}
+
+TEST_F(StudyViewTest, TheStripStaysWithAFinishedStudy)
+{
+    static_cast<void>(studied());
+    const auto window = openWindow();
+    trigger(*window, "viewStudies");
+    EXPECT_TRUE(window->findChild<StripArea *>()->isVisible());
+    EXPECT_TRUE(part<QLabel>(*window, "studyStory")->isVisible());
+}
+
+TEST_F(StudyViewTest, APassBegunWithAStudiedGaugeDoubtsItsVerdictsByTheStudy)
+{
+    const auto study = studied();
+    const auto window = openWindow();
+    trigger(*window, "beginPass");
+    QTest::keyClicks(part<QLineEdit>(*window, "passGauge"), "rule 3");
+    EXPECT_TRUE(part<QLabel>(*window, "passStudied")->isVisible());
+    part<QPushButton>(*part<QDialog>(*window, "passForm"), "formAccept")->click();
+    const auto found = study_desk::findingsOf(shop.book, study, nullptr).value();
+    const auto *pass = window->workshop().pass();
+    EXPECT_EQ(pass->pass.gauge.expandedUncertainty, study_desk::expandedUncertaintyOf(found));
+    window->views().bench()->ask(catalogue::Quantity::LetOff, keyboard::Note(40));
+    type(*window, "3.69");
+    const auto *verdict = window->workshop().pass()->judgement.find(catalogue::Quantity::LetOff, keyboard::Note(40));
+    ASSERT_TRUE(verdict != nullptr && verdict->doubt);
+    EXPECT_GE(verdict->doubt->expanded(), found.figures.expandedUncertainty);
+    EXPECT_TRUE(verdict->withinDoubt());
+}
+
+struct Setting {
+    QSize size;
+    wording::Theme theme;
+    double textScale;
+    const char *name;
+};
+
+class StudyPictures : public StudyViewTest, public ::testing::WithParamInterface<Setting> {
+protected:
+    StudyPictures()
+    {
+        wording::setTextScale(GetParam().textScale);
+        wording::applyTheme(*qApp, GetParam().theme);
+    }
+    ~StudyPictures() override
+    {
+        wording::setTextScale(1);
+        wording::applyTheme(*qApp, wording::Theme::Light);
+    }
+    void save(QWidget &shown, const char *what)
+    {
+        QCoreApplication::processEvents();
+        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
+        const QPixmap picture = shown.grab();
+        EXPECT_FALSE(picture.isNull());
+        if (!where.isEmpty())
+            picture.save(QDir(where).filePath(QString("%1-%2.png").arg(what, GetParam().name)));
+    }
+};
+
+TEST_P(StudyPictures, OfPlanningTakingAndFindings)
+{
+    const auto window = openWindow();
+    window->resize(GetParam().size);
+    trigger(*window, "viewStudies");
+    save(*window, "study-empty");
+    part<QPushButton>(*window, "studyPlan")->click();
+    auto *form = part<QDialog>(*window, "studyPlanForm");
+    EXPECT_LE(form->minimumSizeHint().height(), 768);
+    save(*form, "study-plan");
+    form->reject();
+    static_cast<void>(studied());
+    trigger(*window, "viewBench");
+    trigger(*window, "viewStudies");
+    EXPECT_LE(window->minimumSizeHint().width(), 1366);
+    EXPECT_LE(window->minimumSizeHint().height(), 768);
+    for (const char *chart : {"studyValues", "studyRanges", "studySources"}) {
+        part<QRadioButton>(*window, chart)->click();
+        save(*window, chart);
+    }
+    static_cast<void>(studied(31));
+    trigger(*window, "viewBench");
+    trigger(*window, "viewStudies");
+    part<QTableWidget>(*window, "studyList")->setCurrentCell(0, 0);
+    save(*window, "study-taking");
+}
+
+INSTANTIATE_TEST_SUITE_P(SizesAndThemes, StudyPictures,
+                         ::testing::Values(Setting{{1366, 768}, wording::Theme::Light, 1, "1366-light"},
+                                           Setting{{1366, 768}, wording::Theme::Dark, 1, "1366-dark"},
+                                           Setting{{2560, 1440}, wording::Theme::Light, 1, "2560-light"},
+                                           Setting{{2560, 1440}, wording::Theme::Dark, 1, "2560-dark"},
+                                           Setting{{1366, 768}, wording::Theme::Light, 2, "1366-light-double"}),
+                         [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
+
+} // namespace
+} // namespace hammerline::main_window
