@@ -1,3 +1,4 @@
+#include "charts/bars.h"
 #include "charts/charts.h"
 #include "charts/inside/picture_export.h"
 
@@ -107,6 +108,16 @@ outcome::Outcome<QString> exportChart(const ChartData &data, const QString &path
                           .render = [&](QPainter &painter, const QRectF &rect,
                                         int pixelSize) { renderChart(painter, rect, data, palette, pixelSize); },
                           .csv = [&] { return chartCsv(data); }},
+                         path, palette);
+}
+
+outcome::Outcome<QString> exportBars(const BarsData &data, const QString &path, const wording::Palette &palette)
+{
+    return exportPicture({.title = data.title,
+                          .description = data.answer,
+                          .render = [&](QPainter &painter, const QRectF &rect,
+                                        int pixelSize) { renderBars(painter, rect, data, palette, pixelSize); },
+                          .csv = [&] { return data.csv; }},
                          path, palette);
 }
 

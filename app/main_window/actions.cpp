@@ -79,9 +79,10 @@ void addInstrumentMenu(Actions &made, QMenu *menu)
 
 void addViewMenu(Actions &made, QMainWindow *window, QMenu *menu)
 {
-    static constexpr std::array texts{"&Bench", "&Charts", "&Readings", "&Out of tolerance", "&Plan", "Re&view", "&File", "&Studies"};
-    static constexpr std::array names{"viewBench", "viewCharts", "viewReadings", "viewWorst",
-                                      "viewPlan",  "viewReview", "viewFile",     "viewStudies"};
+    static constexpr std::array texts{"&Bench",  "&Charts", "&Readings", "&Out of tolerance", "&Plan",
+                                      "Re&view", "&File",   "&Studies",  "S&hop"};
+    static constexpr std::array names{"viewBench",  "viewCharts", "viewReadings", "viewWorst", "viewPlan",
+                                      "viewReview", "viewFile",   "viewStudies",  "viewShop"};
     for (std::size_t i = 0; i < made.views.size(); ++i)
         made.views[i] = add(menu, texts[i], names[i], QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + static_cast<int>(i))));
     menu->addSeparator();
@@ -119,7 +120,9 @@ Actions makeActions(QMainWindow *window)
 void tick(const Actions &actions, const Settings &settings)
 {
     const auto unit = settings.shownUnit();
-    (!unit ? actions.unitOfPass : *unit == units::Unit::Inch ? actions.unitInch : actions.unitMillimetre)
+    (!unit                        ? actions.unitOfPass
+     : *unit == units::Unit::Inch ? actions.unitInch
+                                  : actions.unitMillimetre)
         ->setChecked(true);
     for (std::size_t i = 0; i < textPercents.size(); ++i)
         actions.textSizes[i]->setChecked(textPercents[i] == settings.textPercent());

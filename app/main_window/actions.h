@@ -12,7 +12,7 @@ class QMenu;
 
 namespace hammerline::main_window {
 
-inline constexpr int viewCount = 8;
+inline constexpr int viewCount = 9;
 
 struct Actions {
     QAction *newLogbook, *openLogbook, *newWindow, *importReadings, *exportReadings, *makeRecord, *saveChart, *quit;

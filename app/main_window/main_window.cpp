@@ -150,6 +150,7 @@ void MainWindow::connectParts()
     m_views->file()->setPrompts(&m_prompts);
     m_views->studies()->setPrompts(&m_prompts);
     connect(m_views, &Views::blindChanged, m_foot, [this](bool blind) { m_foot->setHidden(blind); });
+    m_views->shop()->setPrompts(&m_prompts);
     m_views->plan()->setSettings(&m_settings.store());
     connect(m_views->plan(), &PlanView::setWanted, this, &MainWindow::judgeBy);
     connect(m_views->chart(), &ChartView::saveWanted, this, &MainWindow::saveChart);

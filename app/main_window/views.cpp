@@ -14,7 +14,8 @@ Views::Views(Workshop &workshop, QWidget *parent)
       m_trouble(new TroubleBar), m_bench(new bench::BenchView), m_chart(new ChartView(workshop)),
       m_readings(new ReadingsView(workshop)), m_worst(new review_desk::ReviewDesk(review_desk::Scope::OnePass)),
       m_plan(new PlanView(workshop)), m_review(new review_desk::ReviewDesk(review_desk::Scope::Workshop)), m_file(new FileView(workshop)),
-      m_studies(new study_desk::StudyDesk([&workshop] { return workshop.stamp().at; }))
+      m_studies(new study_desk::StudyDesk([&workshop] { return workshop.stamp().at; })),
+      m_shop(new ShopView(workshop))
 {
     m_names->setObjectName("viewNames");
     m_names->setAccessibleName(tr("Views"));
@@ -30,6 +31,7 @@ Views::Views(Workshop &workshop, QWidget *parent)
     add(m_review, tr("Review"));
     add(m_file, tr("File"));
     add(m_studies, tr("Studies"));
+    add(m_shop, tr("Shop"));
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);

@@ -6,6 +6,7 @@
 #include "main_window/file_view.h"
 #include "main_window/plan_view.h"
 #include "main_window/readings_view.h"
+#include "main_window/shop_view.h"
 #include "main_window/trouble_bar.h"
 #include "main_window/workshop.h"
 #include "review_desk/review_desk.h"
@@ -18,7 +19,7 @@ class QTabBar;
 
 namespace hammerline::main_window {
 
-enum class View { Bench, Charts, Readings, Worst, Plan, Review, File, Studies };
+enum class View { Bench, Charts, Readings, Worst, Plan, Review, File, Studies, Shop };
 
 class Views : public QWidget {
     Q_OBJECT
@@ -35,6 +36,7 @@ public:
     [[nodiscard]] PlanView *plan() const { return m_plan; }
     [[nodiscard]] FileView *file() const { return m_file; }
     [[nodiscard]] study_desk::StudyDesk *studies() const { return m_studies; }
+    [[nodiscard]] ShopView *shop() const { return m_shop; }
     [[nodiscard]] TroubleBar *trouble() const { return m_trouble; }
 
 signals:
@@ -67,6 +69,7 @@ private:
     review_desk::ReviewDesk *m_review;
     FileView *m_file;
     study_desk::StudyDesk *m_studies;
+    ShopView *m_shop;
 };
 
 } // namespace hammerline::main_window

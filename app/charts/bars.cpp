@@ -1,0 +1,187 @@
+#include "charts/bars.h"
+
+#include "charts/inside/chart_legend.h"
+#include "charts/inside/chart_maker.h"
+#include "charts/inside/nice_axis.h"
+
+#include <QCoreApplication>
+#include <QFontInfo>
+#include <QFontMetricsF>
+#include <QLocale>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+#include <span>
+
+namespace hammerline::charts {
+
+namespace {
+
+constexpr int ticks = 6;
+constexpr double labelPart = 0.3; ///< of the width, at most, for the names of the rows
+constexpr double rowEms = 2.6;    ///< height of a row in heights of the type
+
+class BarsPainting {
+public:
+    BarsPainting(QPainter &painter, const QRectF &rect, const BarsData &data, const ChartLook &look)
+        : m_painter(painter),
+          m_rect(rect),
+          m_data(data),
+          m_look(look),
+          m_metrics(look.smallFont()),
+          m_em(m_metrics.height())
+    {
+        const double head = 3.2 * m_em, foot = 2.6 * m_em + legendHeight();
+        const double rows = std::max(rect.height() - head - foot, 0.0);
+        const auto fitting = static_cast<std::size_t>(std::max(1.0, std::floor(rows / (rowEms * m_em))));
+        const std::size_t shown = std::min(fitting, data.rows.size());
+        m_rows = std::span(data.rows).subspan(data.keepLast ? data.rows.size() - shown : 0, shown);
+        double labels = 0, most = 0;
+        for (const BarsData::Row &row : m_rows) {
+            labels = std::max(labels, m_metrics.horizontalAdvance(row.label));
+            most = std::max({most, row.first.value_or(0), row.second.value_or(0)});
+        }
+        m_range = niceRange(0, most > 0 ? most : 1, ticks);
+        const double left = std::min(labels, rect.width() * labelPart) + 2 * m_em;
+        m_plot = QRectF(rect.left() + left, rect.top() + head, std::max(rect.width() - left - 6 * m_em, 1.0),
+                        rowEms * m_em * static_cast<double>(std::max<std::size_t>(shown, 1)));
+    }
+
+    void paint()
+    {
+        paintTitle();
+        paintAxis();
+        for (std::size_t i = 0; i < m_rows.size(); ++i)
+            paintRow(m_rows[i], m_plot.top() + rowEms * m_em * static_cast<double>(i));
+        const QRectF foot(m_rect.left() + m_em, m_rect.bottom() - legendHeight(), m_rect.width() - 2 * m_em,
+                          legendHeight());
+        paintChartLegend(m_painter, foot, legend(), m_look.smallFont(), m_look.palette.quiet);
+    }
+
+private:
+    [[nodiscard]] std::vector<LegendEntry> legend() const
+    {
+        const auto entry = [this](const QString &name, bool filled) {
+            return LegendEntry{name, [filled, look = m_look](QPainter &painter, const QRectF &box) {
+                                   painter.setPen(QPen(look.palette.ink, look.line()));
+                                   painter.setBrush(filled ? look.palette.quiet : look.palette.paper);
+                                   painter.drawRect(box);
+                               }};
+        };
+        return {entry(m_data.firstName, false), entry(m_data.secondName, true)};
+    }
+
+    [[nodiscard]] double legendHeight() const
+    {
+        return chartLegendHeight(legend(), m_look.smallFont(), m_rect.width() - 2 * m_em);
+    }
+
+    void paintTitle()
+    {
+        m_painter.setFont(m_look.titleFont());
+        m_painter.setPen(m_look.palette.ink);
+        const QRectF head(m_rect.left() + m_em, m_rect.top() + m_em * 0.3, m_rect.width() - 2 * m_em, m_em * 1.4);
+        m_painter.drawText(head, Qt::AlignLeft | Qt::AlignVCenter, m_data.title);
+        m_painter.setFont(m_look.smallFont());
+        QString answer = m_data.answer;
+        if (m_rows.size() < m_data.rows.size())
+            answer += QCoreApplication::translate("charts", " (%1 of %2 rows are drawn; the table has all)")
+                          .arg(m_rows.size())
+                          .arg(m_data.rows.size());
+        m_painter.drawText(head.translated(0, m_em * 1.3), Qt::AlignLeft | Qt::AlignVCenter, answer);
+    }
+
+    [[nodiscard]] double xOf(double value) const
+    {
+        return m_plot.left() + m_plot.width() * (value - m_range.from) / (m_range.to - m_range.from);
+    }
+
+    void paintAxis()
+    {
+        m_painter.setFont(m_look.smallFont());
+        for (double value = m_range.from; value <= m_range.to + m_range.step / 2; value += m_range.step) {
+            const double x = xOf(value);
+            m_painter.setPen(QPen(m_look.palette.faintLine, m_look.line()));
+            m_painter.drawLine(QPointF(x, m_plot.top()), QPointF(x, m_plot.bottom()));
+            m_painter.setPen(m_look.palette.quiet);
+            m_painter.drawText(QRectF(x - 4 * m_em, m_plot.bottom(), 8 * m_em, m_em * 1.2), Qt::AlignCenter,
+                               QLocale().toString(value, 'f', m_range.decimals));
+        }
+        m_painter.setPen(m_look.palette.ink);
+        m_painter.drawText(QRectF(m_plot.left(), m_plot.bottom() + m_em * 1.1, m_plot.width(), m_em * 1.2),
+                           Qt::AlignCenter, m_data.axis);
+        m_painter.setPen(QPen(m_look.palette.line, m_look.line()));
+        m_painter.drawLine(m_plot.topLeft(), m_plot.bottomLeft());
+    }
+
+    void paintBar(double top, const std::optional<double> &value, const QString &text, bool filled)
+    {
+        const double height = m_em * 0.95;
+        if (value && *value > 0) {
+            m_painter.setPen(QPen(m_look.palette.ink, m_look.line()));
+            m_painter.setBrush(filled ? m_look.palette.quiet : m_look.palette.paper);
+            m_painter.drawRect(QRectF(QPointF(m_plot.left(), top), QPointF(xOf(*value), top + height)));
+        }
+        m_painter.setPen(m_look.palette.ink);
+        m_painter.drawText(QRectF(xOf(value.value_or(0)) + m_em * 0.4, top, 8 * m_em, height),
+                           Qt::AlignLeft | Qt::AlignVCenter, text);
+    }
+
+    void paintRow(const BarsData::Row &row, double top)
+    {
+        m_painter.setFont(m_look.smallFont());
+        m_painter.setPen(m_look.palette.ink);
+        const QRectF label(m_rect.left() + m_em, top, m_plot.left() - m_rect.left() - 1.6 * m_em, rowEms * m_em);
+        m_painter.drawText(label, Qt::AlignRight | Qt::AlignVCenter,
+                           m_metrics.elidedText(row.label, Qt::ElideRight, label.width()));
+        paintBar(top + m_em * 0.3, row.first, row.firstText, false);
+        paintBar(top + m_em * 1.3, row.second, row.secondText, true);
+    }
+
+    QPainter &m_painter;
+    QRectF m_rect;
+    const BarsData &m_data;
+    const ChartLook &m_look;
+    QFontMetricsF m_metrics;
+    double m_em;
+    std::span<const BarsData::Row> m_rows{};
+    NiceRange m_range{};
+    QRectF m_plot{};
+};
+
+} // namespace
+
+void renderBars(QPainter &painter, const QRectF &rect, const BarsData &data, const wording::Palette &palette,
+                int pixelSize)
+{
+    const ChartLook look{palette, pixelSize};
+    painter.save();
+    painter.fillRect(rect, palette.paper);
+    BarsPainting(painter, rect, data, look).paint();
+    painter.restore();
+}
+
+BarsPane::BarsPane(QWidget *parent) : QWidget(parent)
+{
+    const int em = QFontMetrics(wording::font(wording::TextSize::Small)).height();
+    setMinimumHeight(10 * em);
+}
+
+void BarsPane::setData(BarsData data)
+{
+    m_data = std::move(data);
+    setAccessibleName(m_data.title);
+    setAccessibleDescription(m_data.answer);
+    update();
+}
+
+void BarsPane::paintEvent(QPaintEvent *)
+{
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    renderBars(painter, rect(), m_data, wording::paletteFor(*this),
+               QFontInfo(wording::font(wording::TextSize::Small)).pixelSize());
+}
+
+} // namespace hammerline::charts

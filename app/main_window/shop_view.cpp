@@ -1,0 +1,315 @@
+#include "main_window/shop_view.h"
+
+#include "exchange/exchange.h"
+#include "wording/wording.h"
+
+#include <QBoxLayout>
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QSignalBlocker>
+#include <QSplitter>
+#include <QTableWidget>
+
+#include <algorithm>
+
+namespace hammerline::main_window {
+
+namespace {
+
+constexpr qint64 refillMilliseconds = 400; ///< while the shop is being read
+
+/// Sorted by its figure, not by the text of it.
+class FigureItem : public QTableWidgetItem {
+public:
+    FigureItem(const QString &text, double figure) : QTableWidgetItem(text), m_figure(figure) {}
+    bool operator<(const QTableWidgetItem &other) const override
+    {
+        const auto *figure = dynamic_cast<const FigureItem *>(&other);
+        return figure && figure->m_figure != m_figure ? m_figure < figure->m_figure : text() < other.text();
+    }
+
+private:
+    double m_figure;
+};
+
+QComboBox *makeBox(QHBoxLayout *row, const QString &label, const char *name)
+{
+    auto *box = new QComboBox;
+    box->setObjectName(name);
+    box->setAccessibleName(label);
+    auto *words = new QLabel(label + ':');
+    words->setBuddy(box);
+    row->addWidget(words);
+    row->addWidget(box);
+    return box;
+}
+
+QTableWidget *makeTable()
+{
+    auto *table = new QTableWidget;
+    table->setObjectName("shopTable");
+    table->setAccessibleName(ShopView::tr("The shop in figures"));
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    table->horizontalHeader()->setHighlightSections(false);
+    table->horizontalHeader()->setStretchLastSection(true);
+    table->verticalHeader()->hide();
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table->setTabKeyNavigation(false);
+    table->setShowGrid(false);
+    table->setFrameShape(QFrame::NoFrame);
+    return table;
+}
+
+QPushButton *makeButton(QHBoxLayout *row, const QString &text, const char *name)
+{
+    auto *button = new QPushButton(text);
+    button->setObjectName(name);
+    button->setAutoDefault(false);
+    row->addWidget(button);
+    return button;
+}
+
+} // namespace
+
+ShopView::ShopView(Workshop &workshop, QWidget *parent)
+    : QWidget(parent),
+      m_workshop(workshop),
+      m_progress(new QLabel),
+      m_total(new QLabel),
+      m_table(makeTable()),
+      m_question(new QButtonGroup(this)),
+      m_bars(new charts::BarsPane)
+{
+    m_progress->setObjectName("shopProgress");
+    m_total->setObjectName("shopTotal");
+    m_total->setWordWrap(true);
+    auto *parts = new QSplitter(Qt::Vertical);
+    parts->addWidget(m_table);
+    parts->addWidget(m_bars);
+    parts->setChildrenCollapsible(false);
+    parts->setStretchFactor(1, 1);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(24, 12, 24, 8);
+    column->setSpacing(2 * wording::gridStep);
+    column->addLayout(makeFilters());
+    column->addWidget(m_total);
+    column->addWidget(parts, 1);
+    column->addLayout(makeFoot());
+    m_timer.setSingleShot(true);
+    m_timer.setInterval(0);
+    connect(&m_timer, &QTimer::timeout, this, &ShopView::readSlice);
+    connect(&m_workshop, &Workshop::instrumentsChanged, this, &ShopView::beginIfSeen);
+    connect(&m_workshop, &Workshop::readingsChanged, this, &ShopView::beginIfSeen);
+}
+
+QHBoxLayout *ShopView::makeFilters()
+{
+    auto *row = new QHBoxLayout;
+    row->setSpacing(2 * wording::gridStep);
+    m_by = makeBox(row, tr("By"), "shopBy");
+    m_by->addItems({tr("person"), tr("quantity"), tr("month")});
+    m_from = makeBox(row, tr("From"), "shopFrom");
+    m_to = makeBox(row, tr("To"), "shopTo");
+    for (QComboBox *box : {m_from, m_to})
+        box->addItem(tr("any month"));
+    m_state = makeBox(row, tr("Instruments"), "shopState");
+    m_state->addItem(tr("all"), -1);
+    for (const auto state : {instrument::State::TakenIn, instrument::State::InWork, instrument::State::InReview,
+                             instrument::State::SignedOff, instrument::State::Delivered})
+        m_state->addItem(wording::nameOf(state), static_cast<int>(state));
+    for (QComboBox *box : {m_by, m_from, m_to, m_state})
+        connect(box, &QComboBox::currentIndexChanged, this, &ShopView::fill);
+    row->addStretch(1);
+    row->addWidget(m_progress);
+    return row;
+}
+
+QHBoxLayout *ShopView::makeFoot()
+{
+    auto *row = new QHBoxLayout;
+    row->setSpacing(2 * wording::gridStep);
+    const auto add = [&](const QString &text, const char *name, ShopQuestion question) {
+        auto *button = new QRadioButton(text);
+        button->setObjectName(name);
+        button->setChecked(question == ShopQuestion::HowMuchIsOut);
+        m_question->addButton(button, static_cast<int>(question));
+        row->addWidget(button);
+    };
+    add(tr("How much is out"), "shopOut", ShopQuestion::HowMuchIsOut);
+    add(tr("Hours planned and taken"), "shopHours", ShopQuestion::DoTheHoursHold);
+    connect(m_question, &QButtonGroup::idClicked, this, &ShopView::fill);
+    row->addStretch(1);
+    connect(makeButton(row, tr("Export the table…"), "shopExport"), &QPushButton::clicked, this,
+            &ShopView::exportTable);
+    connect(makeButton(row, tr("Save the chart…"), "shopSaveChart"), &QPushButton::clicked, this, &ShopView::saveChart);
+    return row;
+}
+
+void ShopView::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    beginIfSeen();
+}
+
+void ShopView::hideEvent(QHideEvent *event)
+{
+    m_timer.stop(); // and goes on where it was when it is seen again
+    QWidget::hideEvent(event);
+}
+
+void ShopView::beginIfSeen()
+{
+    if (!isVisible())
+        return;
+    const std::string path = m_workshop.isOpen() ? m_workshop.book().path() : std::string();
+    if (path != m_path)
+        m_reader.forget();
+    m_path = path;
+    if (!m_workshop.isOpen())
+        return fill();
+    m_reader.begin(m_workshop.book(), m_workshop.instruments());
+    m_sinceFilled.invalidate();
+    m_timer.start();
+}
+
+void ShopView::readSlice()
+{
+    if (!m_workshop.isOpen() || m_workshop.book().path() != m_path)
+        return;
+    QElapsedTimer slice;
+    slice.start();
+    bool more = true;
+    while (more && slice.elapsed() < sliceMilliseconds)
+        more = m_reader.readNext(m_workshop.book());
+    if (!more || !m_sinceFilled.isValid() || m_sinceFilled.elapsed() > refillMilliseconds) {
+        fillMonths();
+        fill();
+        m_sinceFilled.start();
+    }
+    tellProgress();
+    if (more)
+        m_timer.start();
+}
+
+void ShopView::tellProgress()
+{
+    const auto all = m_reader.stepsToDo();
+    m_progress->setText(m_reader.stepsDone() < all
+                            ? tr("reading: %1 %").arg(100 * m_reader.stepsDone() / std::max<std::size_t>(all, 1))
+                            : QString());
+}
+
+void ShopView::fillMonths()
+{
+    const auto months = shop::monthsOf(m_reader.tallies());
+    if (static_cast<std::size_t>(m_from->count()) == months.size() + 1)
+        return;
+    for (QComboBox *box : {m_from, m_to}) {
+        const QSignalBlocker quiet(box);
+        const QString chosen = box->currentIndex() > 0 ? box->currentText() : QString();
+        box->clear();
+        box->addItem(tr("any month"));
+        for (const shop::YearMonth month : months)
+            box->addItem(QString::fromStdString(shop::textOf(month)),
+                         static_cast<int>(month.year()) * 100 + static_cast<int>(unsigned(month.month())));
+        box->setCurrentIndex(std::max(0, box->findText(chosen)));
+    }
+}
+
+shop::By ShopView::by() const
+{
+    return static_cast<shop::By>(m_by->currentIndex());
+}
+
+ShopQuestion ShopView::question() const
+{
+    return static_cast<ShopQuestion>(m_question->checkedId());
+}
+
+shop::Filter ShopView::filter() const
+{
+    const auto month = [](const QComboBox *box) -> std::optional<shop::YearMonth> {
+        const int number = box->currentData().toInt();
+        if (number == 0)
+            return std::nullopt;
+        return std::chrono::year(number / 100) / std::chrono::month(static_cast<unsigned>(number % 100));
+    };
+    shop::Filter made{month(m_from), month(m_to), {}};
+    if (const int state = m_state->currentData().toInt(); state >= 0)
+        made.states.insert(static_cast<instrument::State>(state));
+    return made;
+}
+
+void ShopView::fill()
+{
+    const shop::Filter asked = filter();
+    m_rows = shop::rowsOf(m_reader.tallies(), by(), asked);
+    const shop::Figures total = shop::totalOf(m_reader.tallies(), asked);
+    m_total->setText(m_rows.empty() ? tr("Nothing was read or done that fits.") : shopTotalText(total, locale()));
+    fillTable();
+    m_bars->setData(shopBars(question(), by(), m_rows, total, locale()));
+}
+
+void ShopView::fillTable()
+{
+    m_table->setSortingEnabled(false);
+    const QStringList heads = shopHeads(by());
+    m_table->setColumnCount(static_cast<int>(heads.size()));
+    m_table->setHorizontalHeaderLabels(heads);
+    m_table->setRowCount(static_cast<int>(m_rows.size()));
+    for (std::size_t row = 0; row < m_rows.size(); ++row) {
+        const QStringList texts = shopRowTexts(by(), m_rows[row], locale());
+        for (int column = 0; column < texts.size(); ++column) {
+            auto *item = new FigureItem(texts[column], shopSortKey(m_rows[row].figures, column));
+            if (column > 0)
+                item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+            m_table->setItem(static_cast<int>(row), column, item);
+        }
+    }
+    m_table->resizeColumnsToContents();
+    m_table->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
+    m_table->setSortingEnabled(true);
+}
+
+std::optional<QString> ShopView::askSave(const QString &title, const QString &filter, const QString &suffix)
+{
+    if (m_prompts == nullptr)
+        return std::nullopt;
+    return m_prompts->chooseFile(this,
+                                 {prompts::FileWish::Use::Save, title, filter, tr("shop") + '.' + suffix, suffix});
+}
+
+void ShopView::exportTable()
+{
+    const auto path = askSave(tr("Export the table"), tr("Figures (*.csv)"), "csv");
+    if (!path)
+        return;
+    const auto written =
+        exchange::writeFile(path->toStdString(), shop::shopCsv(by(), m_rows), exchange::Overwrite::Yes);
+    if (!written)
+        tell(tr("The table was not exported"), written.faults());
+}
+
+void ShopView::saveChart()
+{
+    const auto path =
+        askSave(tr("Save the chart"), tr("Drawings (*.svg);;Pictures (*.png);;Pages (*.pdf);;Figures (*.csv)"), "svg");
+    if (!path)
+        return;
+    const auto written = charts::exportBars(m_bars->data(), *path, wording::paletteFor(*this));
+    if (!written)
+        tell(tr("The chart was not saved"), written.faults());
+}
+
+void ShopView::tell(const QString &title, const std::vector<outcome::Fault> &faults)
+{
+    if (m_prompts != nullptr)
+        m_prompts->tell(this, {title, wording::faultsText(faults), {}});
+}
+
+} // namespace hammerline::main_window
