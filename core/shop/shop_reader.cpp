@@ -130,18 +130,17 @@ void ShopReader::begin(const logbook::Logbook &book, const std::vector<Instrumen
     m_seen = newest;
     m_done = 0;
     m_waiting.clear();
-    for (const Instrument &instrument : instruments) {
-        const auto known = m_tallies.find(instrument.id);
-        if (known == m_tallies.end())
-            m_waiting.push_back(instrument);
-    }
+    for (const Instrument &instrument : instruments)
+        if (!m_tallies.contains(instrument.id))
+            m_waiting.push_back(instrument.id);
     std::ranges::reverse(m_waiting);
 }
 
 bool ShopReader::readNext(const logbook::Logbook &book)
 {
     if (!m_waiting.empty()) {
-        readInstrument(book, m_waiting.back());
+        if (const auto instrument = book.instrument(m_waiting.back()))
+            readInstrument(book, *instrument);
         m_waiting.pop_back();
     } else if (!m_plans.empty()) {
         readPlan(m_plans.back());

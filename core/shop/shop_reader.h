@@ -41,7 +41,7 @@ private:
 
     Tallies m_tallies{};
     logbook::DeedId m_seen = 0;
-    std::vector<instrument::Instrument> m_waiting{}; ///< the next one last
+    std::vector<instrument::InstrumentId> m_waiting{}; ///< the next one last
     std::vector<KeptPlan> m_plans{};
     std::size_t m_done = 0;
     /// By the text of the set; most instruments share one. Absent: it cannot be read.
