@@ -28,6 +28,8 @@ QString meanText(const analysis::Comparison &comparison, const ChartData &data)
 
 QString movedAnswer(const ChartData &data)
 {
+    if (!data.before)
+        return tr("There is no other pass to hold it against");
     const auto notes = changedNotes(data);
     const auto comparison = comparisonOf(notes);
     if (!comparison)
@@ -52,6 +54,8 @@ QString movedAnswer(const ChartData &data)
 
 QString agreementAnswer(const ChartData &data)
 {
+    if (!data.before)
+        return tr("Nobody else has read this instrument yet");
     const auto comparison = comparisonOf(changedNotes(data));
     if (!comparison)
         return tr("No note was read both times");
