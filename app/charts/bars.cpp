@@ -19,8 +19,9 @@ namespace hammerline::charts {
 namespace {
 
 constexpr int ticks = 6;
-constexpr double labelPart = 0.3; ///< of the width, at most, for the names of the rows
-constexpr double rowEms = 2.6;    ///< height of a row in heights of the type
+constexpr double labelPart = 0.3;   ///< of the width, at most, for the names of the rows
+constexpr double leastRowEms = 2.2; ///< height of a row in heights of the type
+constexpr double mostRowEms = 4;
 
 class BarsPainting {
 public:
@@ -32,10 +33,12 @@ public:
           m_metrics(look.smallFont()),
           m_em(m_metrics.height())
     {
-        const double head = 3.2 * m_em, foot = 2.6 * m_em + legendHeight();
-        const double rows = std::max(rect.height() - head - foot, 0.0);
-        const auto fitting = static_cast<std::size_t>(std::max(1.0, std::floor(rows / (rowEms * m_em))));
+        const double head = 3 * m_em, foot = 2.6 * m_em;
+        const double room = std::max(rect.height() - head - foot, 0.0);
+        const auto fitting = static_cast<std::size_t>(std::max(1.0, std::floor(room / (leastRowEms * m_em))));
         const std::size_t shown = std::min(fitting, data.rows.size());
+        const auto drawn = static_cast<double>(std::max<std::size_t>(shown, 1));
+        m_rowHeight = std::clamp(room / drawn, leastRowEms * m_em, mostRowEms * m_em);
         m_rows = std::span(data.rows).subspan(data.keepLast ? data.rows.size() - shown : 0, shown);
         double labels = 0, most = 0;
         for (const BarsData::Row &row : m_rows) {
@@ -45,7 +48,7 @@ public:
         m_range = niceRange(0, most > 0 ? most : 1, ticks);
         const double left = std::min(labels, rect.width() * labelPart) + 2 * m_em;
         m_plot = QRectF(rect.left() + left, rect.top() + head, std::max(rect.width() - left - 6 * m_em, 1.0),
-                        rowEms * m_em * static_cast<double>(std::max<std::size_t>(shown, 1)));
+                        m_rowHeight * drawn);
     }
 
     void paint()
@@ -53,9 +56,9 @@ public:
         paintTitle();
         paintAxis();
         for (std::size_t i = 0; i < m_rows.size(); ++i)
-            paintRow(m_rows[i], m_plot.top() + rowEms * m_em * static_cast<double>(i));
-        const QRectF foot(m_rect.left() + m_em, m_rect.bottom() - legendHeight(), m_rect.width() - 2 * m_em,
-                          legendHeight());
+            paintRow(m_rows[i], m_plot.top() + m_rowHeight * static_cast<double>(i));
+        // Beside the name of the axis, which stands at the right.
+        const QRectF foot(m_plot.left(), m_plot.bottom() + 1.2 * m_em, m_plot.width() / 2, legendHeight());
         paintChartLegend(m_painter, foot, legend(), m_look.smallFont(), m_look.palette.quiet);
     }
 
@@ -74,7 +77,7 @@ private:
 
     [[nodiscard]] double legendHeight() const
     {
-        return chartLegendHeight(legend(), m_look.smallFont(), m_rect.width() - 2 * m_em);
+        return chartLegendHeight(legend(), m_look.smallFont(), m_plot.width() / 2);
     }
 
     void paintTitle()
@@ -110,14 +113,14 @@ private:
         }
         m_painter.setPen(m_look.palette.ink);
         m_painter.drawText(QRectF(m_plot.left(), m_plot.bottom() + m_em * 1.1, m_plot.width(), m_em * 1.2),
-                           Qt::AlignCenter, m_data.axis);
+                           Qt::AlignRight | Qt::AlignVCenter, m_data.axis);
         m_painter.setPen(QPen(m_look.palette.line, m_look.line()));
         m_painter.drawLine(m_plot.topLeft(), m_plot.bottomLeft());
     }
 
     void paintBar(double top, const std::optional<double> &value, const QString &text, bool filled)
     {
-        const double height = m_em * 0.95;
+        const double height = m_rowHeight * 0.38;
         if (value && *value > 0) {
             m_painter.setPen(QPen(m_look.palette.ink, m_look.line()));
             m_painter.setBrush(filled ? m_look.palette.quiet : m_look.palette.paper);
@@ -132,11 +135,11 @@ private:
     {
         m_painter.setFont(m_look.smallFont());
         m_painter.setPen(m_look.palette.ink);
-        const QRectF label(m_rect.left() + m_em, top, m_plot.left() - m_rect.left() - 1.6 * m_em, rowEms * m_em);
+        const QRectF label(m_rect.left() + m_em, top, m_plot.left() - m_rect.left() - 1.6 * m_em, m_rowHeight);
         m_painter.drawText(label, Qt::AlignRight | Qt::AlignVCenter,
                            m_metrics.elidedText(row.label, Qt::ElideRight, label.width()));
-        paintBar(top + m_em * 0.3, row.first, row.firstText, false);
-        paintBar(top + m_em * 1.3, row.second, row.secondText, true);
+        paintBar(top + m_rowHeight * 0.1, row.first, row.firstText, false);
+        paintBar(top + m_rowHeight * 0.5, row.second, row.secondText, true);
     }
 
     QPainter &m_painter;
@@ -147,6 +150,7 @@ private:
     double m_em;
     std::span<const BarsData::Row> m_rows{};
     NiceRange m_range{};
+    double m_rowHeight = 0;
     QRectF m_plot{};
 };
 

@@ -8,7 +8,9 @@
 
 #include <QBoxLayout>
 #include <QComboBox>
+#include <QHeaderView>
 #include <QLabel>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QSplitter>
 #include <QTableWidget>
@@ -33,8 +35,9 @@ QString nameOfPass(const readings::Pass &pass)
 QString robustText(const QuantityChange &change, const wording::NumberForm &form)
 {
     const auto mad = units::Amount::fromDisplay(catalogue::infoOf(change.quantity).dimension, change.changes.mad);
-    return ChangePage::tr("%1 (%2)").arg(wording::figureText(change.changes.median, change.quantity, form),
-                                         wording::bareText(mad, form));
+    QString median = wording::figureText(change.changes.median, change.quantity, form);
+    median.chop(wording::unitText(catalogue::infoOf(change.quantity).dimension, form).size() + 1);
+    return ChangePage::tr("%1 (%2)").arg(median, wording::bareText(mad, form));
 }
 
 QString count(const std::optional<int> &number)
@@ -115,8 +118,8 @@ ChangePage::ChangePage(QWidget *parent)
       m_after(new QComboBox),
       m_table(makeTable("changeTable", tr("Before and after, by quantity"),
                         {tr("Quantity"), tr("Notes"), tr("Mean change"), tr("95 % interval"), tr("Paired t test"),
-                         tr("19 of 20 notes changed by"), tr("Median (MAD)"), tr("Out"), tr("Mended"), tr("Spoiled"),
-                         tr("Unlike the rest")})),
+                         tr("19 of 20 notes by"), tr("Median (MAD)"), tr("Out"), tr("Mended"), tr("Spoiled"),
+                         tr("Apart")})),
       m_story(new QTextBrowser)
 {
     m_before->setObjectName("changeBefore");
@@ -127,6 +130,10 @@ ChangePage::ChangePage(QWidget *parent)
     m_story->setAccessibleName(tr("What can be claimed"));
     m_story->setOpenLinks(false);
     m_story->setFrameShape(QFrame::NoFrame);
+    m_story->viewport()->setAutoFillBackground(false);
+    m_table->setFont(wording::font(wording::TextSize::Small)); // eleven columns beside the workshop's panel
+    m_table->horizontalHeader()->setFont(wording::font(wording::TextSize::Small));
+    m_table->verticalHeader()->setDefaultSectionSize(2 * m_table->fontMetrics().height());
     auto *head = new QHBoxLayout;
     for (QWidget *part :
          std::initializer_list<QWidget *>{new QLabel(tr("Before:")), m_before, new QLabel(tr("After:")), m_after})
@@ -136,6 +143,7 @@ ChangePage::ChangePage(QWidget *parent)
     parts->addWidget(m_table);
     parts->addWidget(m_story);
     parts->setChildrenCollapsible(false);
+    parts->setStretchFactor(1, 1);
     auto *column = columnOf(this);
     column->addLayout(head);
     column->addWidget(parts, 1);
@@ -178,7 +186,15 @@ void ChangePage::fillTable()
     }
     m_table->resizeColumnsToContents();
     makeCurrent(m_table, key);
+    fitHeight();
     m_table->setVisible(!m_content.changes.empty());
+}
+
+/// No higher than its rows, so that the words have the rest.
+void ChangePage::fitHeight()
+{
+    const int rows = m_table->verticalHeader()->length() + m_table->horizontalHeader()->sizeHint().height();
+    m_table->setMaximumHeight(rows + m_table->horizontalScrollBar()->sizeHint().height() + wording::gridStep);
 }
 
 const QuantityChange *ChangePage::chosen() const

@@ -38,6 +38,7 @@ signals:
 private:
     void fillPasses(QComboBox *box, readings::PassId chosen);
     void fillTable();
+    void fitHeight();
     void tellChosen();
     void follow(const QUrl &link);
     [[nodiscard]] const analysis::QuantityChange *chosen() const;

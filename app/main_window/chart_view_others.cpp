@@ -1,5 +1,6 @@
 // What the charts hold the chosen pass against: another pass, or all of the instrument's.
 #include "analysis/drift.h"
+#include "analysis/drift_stretch.h"
 #include "main_window/chart_view.h"
 #include "wording/wording.h"
 
@@ -105,7 +106,8 @@ void ChartView::addOther(charts::ChartData &data) const
 void ChartView::addTrends(charts::ChartData &data) const
 {
     std::vector<analysis::MeasuredPass> passes;
-    for (const Pass &pass : m_workshop.passesOf(m_workshop.pass()->pass.instrument)) {
+    const Pass &chosen = m_workshop.pass()->pass;
+    for (const Pass &pass : analysis::driftStretch(m_workshop.passesOf(chosen.instrument), chosen)) {
         const auto all = m_workshop.book().values(pass.id);
         readings::ValueTable only; // of one quantity: the others are not drawn
         for (const auto &[note, value] : all.column(data.quantity))

@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QSplitter>
 #include <QTableWidget>
@@ -62,7 +63,17 @@ QTableWidget *makeTable()
     table->setTabKeyNavigation(false);
     table->setShowGrid(false);
     table->setFrameShape(QFrame::NoFrame);
+    table->setFont(wording::font(wording::TextSize::Small)); // ten columns beside the workshop's panel
+    table->horizontalHeader()->setFont(wording::font(wording::TextSize::Small));
+    table->verticalHeader()->setDefaultSectionSize(2 * table->fontMetrics().height());
     return table;
+}
+
+/// No higher than its rows, so that the chart has the rest.
+int heightOfRows(const QTableWidget &table)
+{
+    return table.verticalHeader()->length() + table.horizontalHeader()->sizeHint().height() +
+           table.horizontalScrollBar()->sizeHint().height() + wording::gridStep;
 }
 
 QPushButton *makeButton(QHBoxLayout *row, const QString &text, const char *name)
@@ -272,6 +283,7 @@ void ShopView::fillTable()
         }
     }
     m_table->resizeColumnsToContents();
+    m_table->setMaximumHeight(heightOfRows(*m_table));
     m_table->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     m_table->setSortingEnabled(true);
 }

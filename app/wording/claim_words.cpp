@@ -43,10 +43,11 @@ QString spanText(std::optional<double> low, std::optional<double> high, catalogu
 {
     if (!low || !high)
         return QStringLiteral("\u2013");
-    const QString unit = unitText(catalogue::infoOf(quantity).dimension, form);
-    QString from = figureText(*low, quantity, form);
-    from.chop(unit.size() + 1);
-    return tr("%1 to %2").arg(from, figureText(*high, quantity, form));
+    const auto unit = unitText(catalogue::infoOf(quantity).dimension, form).size() + 1;
+    QString from = figureText(*low, quantity, form), to = figureText(*high, quantity, form);
+    from.chop(unit);
+    to.chop(unit);
+    return tr("%1 to %2").arg(from, to);
 }
 
 QString testText(const analysis::Comparison &comparison, const NumberForm &form)

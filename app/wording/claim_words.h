@@ -13,7 +13,7 @@ namespace hammerline::wording {
 /// "The mean moved by −0.30 mm; with 95 % confidence between −0.40 and −0.20 mm." or that no change can be claimed; and
 /// what the gauges may have to do with it.
 [[nodiscard]] QString claimText(const analysis::QuantityChange &change, const NumberForm &form);
-/// "−0.40 to −0.20 mm"; "–" where an end is absent. In mm or g of the quantity.
+/// "−0.40 to −0.20", of mm or g, in the unit of the form, which stands elsewhere; "–" where an end is absent.
 [[nodiscard]] QString spanText(std::optional<double> low, std::optional<double> high, catalogue::Quantity quantity,
                                const NumberForm &form);
 /// "+0.30 mm" of mm or g.

@@ -82,11 +82,31 @@ std::vector<LegendEntry> legendOf(bool banded, const ChartLook &look)
     return entries;
 }
 
-void addFigure(const Plot &plot, const Ranges &ranges, double value, const QPen &pen, const ChartData &data,
+/// A line through the whole chart with its figure at one end.
+struct Figure {
+    double value = 0;
+    QPen pen{};
+    ChartLabel::Side side = ChartLabel::Side::AboveRight;
+};
+
+void addFigure(const Plot &plot, const Ranges &ranges, const Figure &figure, const ChartData &data,
                DotLayer::Content &content)
 {
-    plot.line({{ranges.x.from, value}, {ranges.x.to, value}}, pen);
-    content.labels.push_back({ranges.x.to, value, changeFigure(value, data)});
+    plot.line({{ranges.x.from, figure.value}, {ranges.x.to, figure.value}}, figure.pen);
+    content.labels.push_back({ranges.x.to, figure.value, changeFigure(figure.value, data), figure.side});
+}
+
+void addFigures(const Plot &plot, const Ranges &ranges, const analysis::Comparison &comparison, const ChartData &data,
+                DotLayer::Content &content)
+{
+    using Side = ChartLabel::Side;
+    const QPen dashed = plot.pen(plot.look.palette.ink, 1, Qt::DashLine);
+    addFigure(plot, ranges, {comparison.meanChange, plot.pen(plot.look.palette.ink, 2), Side::AboveLeft}, data,
+              content);
+    if (!comparison.agreementLow || !comparison.agreementHigh)
+        return;
+    addFigure(plot, ranges, {*comparison.agreementLow, dashed, Side::BelowRight}, data, content);
+    addFigure(plot, ranges, {*comparison.agreementHigh, dashed, Side::AboveRight}, data, content);
 }
 
 } // namespace
@@ -108,12 +128,8 @@ ChartLayer *fillAgreementChart(QChart &chart, const ChartData &data, const Chart
                    {ranges.x.to, std::min(*halfWidth, ranges.y.to)});
     plot.line({{ranges.x.from, 0}, {ranges.x.to, 0}}, plot.pen(look.palette.line, 1));
     DotLayer::Content content;
-    if (comparison) {
-        addFigure(plot, ranges, comparison->meanChange, plot.pen(look.palette.ink, 2), data, content);
-        for (const auto &edge : {comparison->agreementLow, comparison->agreementHigh})
-            if (edge)
-                addFigure(plot, ranges, *edge, plot.pen(look.palette.ink, 1, Qt::DashLine), data, content);
-    }
+    if (comparison)
+        addFigures(plot, ranges, *comparison, data, content);
     for (const ChangedNote &note : notes)
         content.dots.push_back({.note = note.note,
                                 .kind = note.kind == Kind::Unjudged ? Kind::Unjudged : Kind::Within,

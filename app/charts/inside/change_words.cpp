@@ -70,7 +70,7 @@ QString agreementAnswer(const ChartData &data)
 QString driftAnswer(const ChartData &data)
 {
     if (data.trends.empty())
-        return tr("Two passes with the same notes are needed");
+        return tr("Two passes since it was left, with the same notes, are needed");
     const analysis::Trend &whole = data.trends.front();
     const QString change = changeText(whole.lastChange(), data);
     if (!whole.perYear || !whole.perYear->slopeLow)

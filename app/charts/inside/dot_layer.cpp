@@ -70,9 +70,11 @@ void DotLayer::paintLabels(QPainter &painter) const
     for (const ChartLabel &label : m_content.labels) {
         if (!label.y)
             continue;
-        const QPointF place = at(label.x, *label.y);
-        painter.drawText(QRectF(QPointF(plotArea().left(), place.y() - metrics.height()), place - QPointF(4, 1)),
-                         Qt::AlignRight | Qt::AlignBottom, label.text);
+        const double line = at(label.x, *label.y).y();
+        const double top = label.side == ChartLabel::Side::BelowRight ? line + 1 : line - metrics.height() - 1;
+        const auto end = label.side == ChartLabel::Side::AboveLeft ? Qt::AlignLeft : Qt::AlignRight;
+        painter.drawText(QRectF(plotArea().left() + 4, top, plotArea().width() - 8, metrics.height()),
+                         end | Qt::AlignVCenter, label.text);
     }
 }
 

@@ -19,11 +19,13 @@ struct Dot {
 };
 
 /// Words at a place of the chart. Above a moment (y absent) they stand at the top, in the next row where they would
-/// cover others; at a line they end at its right end, just above it.
+/// cover others; at a line they stand at one of its ends, just above or below it.
 struct ChartLabel {
+    enum class Side { AboveRight, BelowRight, AboveLeft };
     double x = 0;
     std::optional<double> y{};
     QString text{};
+    Side side = Side::AboveRight;
 };
 
 enum class Reach { Gauge, Whisker };

@@ -127,7 +127,7 @@ TEST(ChangeCharts, ArePaintedWhereThereIsNothingToCompareAndSaySo)
     }
     ChartData data;
     data.question = Question::HasItDrifted;
-    EXPECT_EQ(answerOf(data), "Two passes with the same notes are needed");
+    EXPECT_EQ(answerOf(data), "Two passes since it was left, with the same notes, are needed");
     data.question = Question::DoTheyAgree;
     EXPECT_EQ(answerOf(data), "Nobody else has read this instrument yet");
 }

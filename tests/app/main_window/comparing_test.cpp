@@ -126,7 +126,7 @@ TEST_F(Comparing, AgreementIsAskedOfAnotherPersonAndTheLaterPassIsTheOneMeasured
     EXPECT_EQ(charts::titleOf(data), "Do Ada and Ben agree on let-off?");
 }
 
-TEST_F(Comparing, DriftIsDrawnOverEveryPass)
+TEST_F(Comparing, DriftIsDrawnOverEveryPassSinceItWasLeft)
 {
     regulated();
     byBen(0.1);
@@ -137,7 +137,7 @@ TEST_F(Comparing, DriftIsDrawnOverEveryPass)
     part<QRadioButton>(*window, "chartDrifted")->click();
     const auto data = window->views().chart()->data().value();
     ASSERT_FALSE(data.trends.empty());
-    EXPECT_EQ(data.trends.front().points.size(), 4u);
+    EXPECT_EQ(data.trends.front().points.size(), 3u);
 }
 
 } // namespace
