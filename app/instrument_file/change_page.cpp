@@ -3,7 +3,7 @@
 #include "analysis/outliers.h"
 #include "instrument_file/inside/page_parts.h"
 #include "wording/claim_words.h"
-#include "wording/file_words.h"
+#include "wording/palette.h"
 #include "wording/wording.h"
 
 #include <QBoxLayout>
@@ -12,7 +12,6 @@
 #include <QLabel>
 #include <QScrollBar>
 #include <QSignalBlocker>
-#include <QSplitter>
 #include <QTableWidget>
 #include <QTextBrowser>
 #include <QUrl>
@@ -132,21 +131,16 @@ ChangePage::ChangePage(QWidget *parent)
     m_story->setFrameShape(QFrame::NoFrame);
     m_story->viewport()->setAutoFillBackground(false);
     m_table->setFont(wording::font(wording::TextSize::Small)); // eleven columns beside the workshop's panel
-    m_table->horizontalHeader()->setFont(wording::font(wording::TextSize::Small));
     m_table->verticalHeader()->setDefaultSectionSize(2 * m_table->fontMetrics().height());
     auto *head = new QHBoxLayout;
     for (QWidget *part :
          std::initializer_list<QWidget *>{new QLabel(tr("Before:")), m_before, new QLabel(tr("After:")), m_after})
         head->addWidget(part);
     head->addStretch(1);
-    auto *parts = new QSplitter(Qt::Vertical);
-    parts->addWidget(m_table);
-    parts->addWidget(m_story);
-    parts->setChildrenCollapsible(false);
-    parts->setStretchFactor(1, 1);
     auto *column = columnOf(this);
     column->addLayout(head);
-    column->addWidget(parts, 1);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_story, 1);
     for (QComboBox *box : {m_before, m_after})
         connect(box, &QComboBox::activated, this, [this] {
             emit passesChosen(m_before->currentData().toLongLong(), m_after->currentData().toLongLong());
@@ -184,6 +178,8 @@ void ChangePage::fillTable()
         const auto id = catalogue::idOf(change.quantity);
         addRow(m_table, textsOf(change, m_form), QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size())));
     }
+    for (int column = 0; column < m_table->columnCount(); ++column)
+        m_table->horizontalHeaderItem(column)->setFont(m_table->font());
     m_table->resizeColumnsToContents();
     makeCurrent(m_table, key);
     fitHeight();

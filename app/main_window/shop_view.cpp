@@ -12,7 +12,6 @@
 #include <QRadioButton>
 #include <QScrollBar>
 #include <QSignalBlocker>
-#include <QSplitter>
 #include <QTableWidget>
 
 #include <algorithm>
@@ -99,17 +98,13 @@ ShopView::ShopView(Workshop &workshop, QWidget *parent)
     m_progress->setObjectName("shopProgress");
     m_total->setObjectName("shopTotal");
     m_total->setWordWrap(true);
-    auto *parts = new QSplitter(Qt::Vertical);
-    parts->addWidget(m_table);
-    parts->addWidget(m_bars);
-    parts->setChildrenCollapsible(false);
-    parts->setStretchFactor(1, 1);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
     column->setSpacing(2 * wording::gridStep);
     column->addLayout(makeFilters());
     column->addWidget(m_total);
-    column->addWidget(parts, 1);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_bars, 2);
     column->addLayout(makeFoot());
     m_timer.setSingleShot(true);
     m_timer.setInterval(0);

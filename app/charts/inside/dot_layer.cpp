@@ -72,9 +72,9 @@ void DotLayer::paintLabels(QPainter &painter) const
             continue;
         const double line = at(label.x, *label.y).y();
         const double top = label.side == ChartLabel::Side::BelowRight ? line + 1 : line - metrics.height() - 1;
-        const auto end = label.side == ChartLabel::Side::AboveLeft ? Qt::AlignLeft : Qt::AlignRight;
+        const int end = label.side == ChartLabel::Side::AboveLeft ? int{Qt::AlignLeft} : int{Qt::AlignRight};
         painter.drawText(QRectF(plotArea().left() + 4, top, plotArea().width() - 8, metrics.height()),
-                         end | Qt::AlignVCenter, label.text);
+                         end | int{Qt::AlignVCenter}, label.text);
     }
 }
 
