@@ -117,8 +117,7 @@ ChangePage::ChangePage(QWidget *parent)
       m_after(new QComboBox),
       m_table(makeTable("changeTable", tr("Before and after, by quantity"),
                         {tr("Quantity"), tr("Notes"), tr("Mean change"), tr("95 % interval"), tr("Paired t test"),
-                         tr("19 of 20 notes by"), tr("Median (MAD)"), tr("Out"), tr("Mended"), tr("Spoiled"),
-                         tr("Apart")})),
+                         tr("19 of 20 by"), tr("Median (MAD)"), tr("Out"), tr("Mended"), tr("Spoiled"), tr("Apart")})),
       m_story(new QTextBrowser)
 {
     m_before->setObjectName("changeBefore");
@@ -180,6 +179,11 @@ void ChangePage::fillTable()
     }
     for (int column = 0; column < m_table->columnCount(); ++column)
         m_table->horizontalHeaderItem(column)->setFont(m_table->font());
+    m_table->horizontalHeaderItem(3)->setToolTip(tr("Of the mean change, Student"));
+    m_table->horizontalHeaderItem(5)->setToolTip(
+        tr("19 of 20 notes changed by so much: mean ± 1.96 standard deviations (Bland and Altman 1986)"));
+    m_table->horizontalHeaderItem(6)->setToolTip(tr("Of the changes; MAD: median absolute deviation"));
+    m_table->horizontalHeaderItem(10)->setToolTip(tr("Notes that changed unlike the rest"));
     m_table->resizeColumnsToContents();
     makeCurrent(m_table, key);
     fitHeight();

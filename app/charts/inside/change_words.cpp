@@ -29,7 +29,7 @@ QString meanText(const analysis::Comparison &comparison, const ChartData &data)
 QString movedAnswer(const ChartData &data)
 {
     if (!data.before)
-        return tr("There is no other pass to hold it against");
+        return tr("There are no other readings to hold against these");
     const auto notes = changedNotes(data);
     const auto comparison = comparisonOf(notes);
     if (!comparison)
@@ -55,7 +55,7 @@ QString movedAnswer(const ChartData &data)
 QString agreementAnswer(const ChartData &data)
 {
     if (!data.before)
-        return tr("Nobody else has read this instrument yet");
+        return tr("There are no readings of another person to hold against these");
     const auto comparison = comparisonOf(changedNotes(data));
     if (!comparison)
         return tr("No note was read both times");

@@ -129,7 +129,7 @@ TEST(ChangeCharts, ArePaintedWhereThereIsNothingToCompareAndSaySo)
     data.question = Question::HasItDrifted;
     EXPECT_EQ(answerOf(data), "Two passes since it was left, with the same notes, are needed");
     data.question = Question::DoTheyAgree;
-    EXPECT_EQ(answerOf(data), "Nobody else has read this instrument yet");
+    EXPECT_EQ(answerOf(data), "There are no readings of another person to hold against these");
 }
 
 TEST(ChangeCharts, TheTitleIsTheQuestionAndTheAnswerHasTheFiguresOfCompare)

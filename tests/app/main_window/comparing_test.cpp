@@ -126,6 +126,27 @@ TEST_F(Comparing, AgreementIsAskedOfAnotherPersonAndTheLaterPassIsTheOneMeasured
     EXPECT_EQ(charts::titleOf(data), "Do Ada and Ben agree on let-off?");
 }
 
+TEST_F(Comparing, WhoReadsASampleAgainDoesNotSeeWhatWasReadBefore)
+{
+    const auto left = regulated();
+    const readings::Pass begun{
+        .instrument = shop.grand.id, .purpose = Purpose::Recheck, .began = shop.stamp().at, .person = "Ben"};
+    const auto check = shop.book.beginSpotCheck(
+        begun, {.checked = left.id, .seed = 1, .notes = {Note(1)}, .quantities = {Quantity::LetOff}}, shop.stamp());
+    put(check, 1, 3.3);
+    Workshop workshop([this] { return shop.stamp().at; });
+    workshop.use(logbook::Logbook::open(shop.path()));
+    workshop.choosePass(check.id);
+    workshop.select({Quantity::LetOff, Note(1)});
+    ChartView chart(workshop);
+    chart.show();
+    for (const char *question : {"chartMoved", "chartAgree", "chartDrifted"}) {
+        part<QRadioButton>(chart, question)->click();
+        EXPECT_FALSE(chart.data().value().before) << question;
+        EXPECT_TRUE(chart.data().value().trends.empty()) << question;
+    }
+}
+
 TEST_F(Comparing, DriftIsDrawnOverEveryPassSinceItWasLeft)
 {
     regulated();
