@@ -8,6 +8,7 @@
 #include "main_window/start_page.h"
 #include "main_window/strip_area.h"
 #include "main_window/workshop_panel.h"
+#include "study_desk/study_desk.h"
 #include "wording/deed_text.h"
 #include "wording/wording.h"
 

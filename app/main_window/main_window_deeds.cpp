@@ -5,6 +5,7 @@
 #include "main_window/logbook_files.h"
 #include "main_window/main_window.h"
 #include "main_window/save_chart.h"
+#include "study_desk/study_findings.h"
 #include "wording/wording.h"
 
 #include <QFileInfo>

@@ -1,5 +1,6 @@
 #include "main_window/views.h"
 
+#include "study_desk/study_desk.h"
 #include "wording/palette.h"
 
 #include <QBoxLayout>

@@ -10,12 +10,15 @@
 #include "main_window/trouble_bar.h"
 #include "main_window/workshop.h"
 #include "review_desk/review_desk.h"
-#include "study_desk/study_desk.h"
 
 #include <QWidget>
 
 class QStackedWidget;
 class QTabBar;
+
+namespace hammerline::study_desk {
+class StudyDesk;
+}
 
 namespace hammerline::main_window {
 

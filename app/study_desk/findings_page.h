@@ -2,7 +2,7 @@
 // What a finished study says: the sentences, the components with their intervals, and one of three charts.
 
 #include "charts/study_pane.h"
-#include "study_desk/findings.h"
+#include "study_desk/study_findings.h"
 
 #include <QWidget>
 

@@ -6,7 +6,7 @@
 #include "exchange/exchange.h"
 #include "exchange/trials_csv.h"
 #include "main_window/strip_area.h"
-#include "study_desk/findings.h"
+#include "study_desk/study_findings.h"
 
 #include <QApplication>
 #include <QDir>

@@ -1,7 +1,7 @@
 #pragma once
 // Studies in a workshop on disk, taken with invented values.
 
-#include "study_desk/findings.h"
+#include "study_desk/study_findings.h"
 #include "study_desk/taking.h"
 #include "support/workshop_on_disk.h"
 

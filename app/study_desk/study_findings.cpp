@@ -1,4 +1,4 @@
-#include "study_desk/findings.h"
+#include "study_desk/study_findings.h"
 
 #include "charts/study_chart.h"
 #include "readings/instant.h"
