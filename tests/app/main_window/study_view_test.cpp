@@ -6,9 +6,10 @@
 #include "exchange/exchange.h"
 #include "exchange/trials_csv.h"
 #include "main_window/strip_area.h"
-#include "study_desk/study_findings.h"
+#include "study_desk/study_desk.h"
 
 #include <QApplication>
+#include <QDialog>
 #include <QDir>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -54,8 +55,10 @@ protected:
 TEST_F(StudyViewTest, AStudyIsPlannedAndBegunByKeysAlone)
 {
     const auto window = openWindow();
+    window->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
     QTest::keyClick(window.get(), Qt::Key_8, Qt::ControlModifier);
-    EXPECT_EQ(window->views().current(), View::Studies);
+    ASSERT_EQ(window->views().current(), View::Studies);
     part<QPushButton>(*window, "studyPlan")->setFocus();
     QTest::keyClick(part<QPushButton>(*window, "studyPlan"), Qt::Key_Space);
     QTest::keyClicks(part<QLineEdit>(*window, "studyGauge"), "rule 3");
