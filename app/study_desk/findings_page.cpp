@@ -9,6 +9,8 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QScrollArea>
+#include <QStackedWidget>
 #include <QTableWidget>
 
 #include <array>
@@ -44,53 +46,68 @@ FindingsPage::FindingsPage(QWidget *parent)
       m_heading(new QLabel),
       m_story(new QLabel),
       m_table(makeTable()),
-      m_question(new QButtonGroup(this)),
+      m_choice(new QButtonGroup(this)),
+      m_pages(new QStackedWidget),
+      m_save(new QPushButton(tr("Save the chart…"))),
       m_pane(new charts::StudyPane)
 {
     m_heading->setObjectName("studyHeading");
     m_heading->setFont(wording::font(wording::TextSize::Heading, true));
+    m_heading->setWordWrap(true);
     m_story->setObjectName("studyStory");
     m_story->setWordWrap(true);
     m_story->setTextFormat(Qt::PlainText);
     m_story->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_pane->setObjectName("studyChart");
-    auto *choices = new QHBoxLayout;
-    choices->setSpacing(4 * wording::gridStep);
-    const std::array texts{tr("Values by note and person"), tr("Range by person"), tr("Where the spread comes from")};
-    const std::array names{"studyValues", "studyRanges", "studySources"};
-    for (std::size_t i = 0; i < texts.size(); ++i) {
-        auto *choice = new QRadioButton(texts[i]);
-        choice->setObjectName(names[i]);
-        choice->setChecked(i + 1 == texts.size());
-        m_question->addButton(choice, static_cast<int>(i));
-        choices->addWidget(choice);
-    }
-    auto *save = new QPushButton(tr("Save the chart…"));
-    save->setObjectName("studySaveChart");
-    choices->addStretch(1);
-    choices->addWidget(save);
+    m_save->setObjectName("studySaveChart");
+    auto *words = new QWidget;
+    auto *lines = new QVBoxLayout(words);
+    lines->setContentsMargins({});
+    lines->setSpacing(4 * wording::gridStep);
+    lines->addWidget(m_story);
+    lines->addWidget(m_table);
+    lines->addStretch(1);
+    auto *area = new QScrollArea; // the charts are not to be as high as the words
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setWidget(words);
+    m_pages->addWidget(area);
+    m_pages->addWidget(m_pane);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
     column->setSpacing(2 * wording::gridStep);
     column->addWidget(m_heading);
-    column->addWidget(m_story);
-    column->addWidget(m_table);
-    column->addLayout(choices);
-    column->addWidget(m_pane, 1);
-    connect(save, &QPushButton::clicked, this, &FindingsPage::saveWanted);
-    connect(m_question, &QButtonGroup::idClicked, this, &FindingsPage::choose);
+    column->addLayout(makeChoices());
+    column->addWidget(m_pages, 1);
+    connect(m_save, &QPushButton::clicked, this, &FindingsPage::saveWanted);
+    connect(m_choice, &QButtonGroup::idClicked, this, &FindingsPage::choose);
+    choose(0);
+}
+
+QHBoxLayout *FindingsPage::makeChoices()
+{
+    auto *choices = new QHBoxLayout;
+    choices->setSpacing(4 * wording::gridStep);
+    const std::array texts{tr("In words"), tr("Every value"), tr("By person"), tr("By source")};
+    const std::array names{"studyWords", "studyValues", "studyRanges", "studySources"};
+    for (std::size_t i = 0; i < texts.size(); ++i) {
+        auto *choice = new QRadioButton(texts[i]);
+        choice->setObjectName(names[i]);
+        choice->setChecked(i == 0);
+        m_choice->addButton(choice, static_cast<int>(i));
+        choices->addWidget(choice);
+    }
+    choices->addStretch(1);
+    choices->addWidget(m_save);
+    return choices;
 }
 
 void FindingsPage::show(const Findings &findings)
 {
-    m_heading->setText(tr("%1, %2: %3 people, %4 notes, %5 readings each")
-                           .arg(nameOf(findings.study), dayOf(findings.study))
-                           .arg(findings.figures.people)
-                           .arg(findings.figures.notes)
-                           .arg(findings.figures.takes));
-    m_story->setText(sentencesOf(findings).join(' '));
+    m_heading->setText(tr("%1, %2").arg(nameOf(findings.study), dayOf(findings.study)));
+    m_story->setText(sentencesOf(findings).join('\n'));
     fillTable(findings);
-    m_pane->setData({.question = static_cast<charts::StudyQuestion>(m_question->checkedId()),
+    m_pane->setData({.question = m_pane->data().question,
                      .quantity = findings.study.quantity,
                      .trials = findings.trials,
                      .study = findings.figures,
@@ -99,10 +116,14 @@ void FindingsPage::show(const Findings &findings)
                      .subject = QString::fromStdString(findings.study.gauge.name)});
 }
 
-void FindingsPage::choose(int question)
+void FindingsPage::choose(int page)
 {
+    m_pages->setCurrentIndex(page == 0 ? 0 : 1);
+    m_save->setEnabled(page != 0);
+    if (page == 0)
+        return;
     charts::StudyChartData asked = m_pane->data();
-    asked.question = static_cast<charts::StudyQuestion>(question);
+    asked.question = static_cast<charts::StudyQuestion>(page - 1);
     m_pane->setData(std::move(asked));
 }
 
@@ -111,16 +132,15 @@ void FindingsPage::fillTable(const Findings &findings)
     const auto form = formOf(findings.study);
     const auto dimension = catalogue::infoOf(findings.study.quantity).dimension;
     const auto &figures = findings.figures;
+    const auto bare = [&](double sd) { return charts::sdText(sd, dimension, form).section(' ', 0, -2); };
     const auto row = [&](int at, const QString &name, double analysis::Components::*part,
                          const analysis::SdInterval &interval) {
         const QString share = figures.percentOfTotalSd
                                   ? wording::numberText((*figures.percentOfTotalSd).*part, 1, form) + " %"
                                   : QString("–");
-        const QStringList texts{
-            name, charts::sdText(figures.sd.*part, dimension, form),
-            tr("%1 to %2")
-                .arg(charts::sdText(interval.low, dimension, form), charts::sdText(interval.high, dimension, form)),
-            share};
+        const QStringList texts{name, charts::sdText(figures.sd.*part, dimension, form),
+                                tr("%1 to %2").arg(bare(interval.low), charts::sdText(interval.high, dimension, form)),
+                                share};
         for (int column = 0; column < texts.size(); ++column)
             m_table->setItem(at, column, new QTableWidgetItem(texts[column]));
     };

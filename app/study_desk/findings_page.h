@@ -1,5 +1,5 @@
 #pragma once
-// What a finished study says: the sentences, the components with their intervals, and one of three charts.
+// What a finished study says: in words, with the components and their intervals, or as one of three charts.
 
 #include "charts/study_pane.h"
 #include "study_desk/study_findings.h"
@@ -7,7 +7,10 @@
 #include <QWidget>
 
 class QButtonGroup;
+class QHBoxLayout;
 class QLabel;
+class QPushButton;
+class QStackedWidget;
 class QTableWidget;
 
 namespace hammerline::study_desk {
@@ -26,11 +29,14 @@ signals:
 
 private:
     void fillTable(const Findings &findings);
-    void choose(int question);
+    [[nodiscard]] QHBoxLayout *makeChoices();
+    void choose(int page);
 
     QLabel *m_heading, *m_story;
     QTableWidget *m_table;
-    QButtonGroup *m_question;
+    QButtonGroup *m_choice; ///< 0: in words; else the chart of the question one below
+    QStackedWidget *m_pages;
+    QPushButton *m_save;
     charts::StudyPane *m_pane;
 };
 

@@ -20,7 +20,7 @@ using logbook::PlannedStudy;
 StudyDesk::StudyDesk(Clock clock, QWidget *parent)
     : QWidget(parent),
       m_clock(std::move(clock)),
-      m_list(new QTableWidget(0, 3)),
+      m_list(new QTableWidget(0, 2)),
       m_plan(new QPushButton(tr("Plan a study…"))),
       m_strike(new QPushButton(tr("Strike it out…"))),
       m_pages(new QStackedWidget),
@@ -51,8 +51,8 @@ StudyDesk::StudyDesk(Clock clock, QWidget *parent)
     left->addWidget(m_list, 1);
     auto *row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    row->addLayout(left, 2);
-    row->addWidget(m_pages, 5);
+    row->addLayout(left);
+    row->addWidget(m_pages, 1);
     connect(m_plan, &QPushButton::clicked, this, &StudyDesk::plan);
     connect(m_strike, &QPushButton::clicked, this, &StudyDesk::strike);
     connect(m_findings, &FindingsPage::saveWanted, this, &StudyDesk::saveChart);
@@ -66,7 +66,7 @@ void StudyDesk::makeList()
 {
     m_list->setObjectName("studyList");
     m_list->setAccessibleName(tr("Gauge studies"));
-    m_list->setHorizontalHeaderLabels({tr("Gauge, quantity"), tr("Planned"), tr("Trusted to")});
+    m_list->setHorizontalHeaderLabels({tr("Gauge, quantity"), tr("Trusted to")});
     m_list->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_list->horizontalHeader()->setHighlightSections(false);
     m_list->horizontalHeader()->setStretchLastSection(true);
@@ -95,7 +95,7 @@ QStringList StudyDesk::textsOf(const PlannedStudy &study) const
 {
     const auto findings = findingsOf(*m_place.book, study, nullptr);
     const auto dimension = catalogue::infoOf(study.quantity).dimension;
-    return {nameOf(study), dayOf(study),
+    return {nameOf(study) + '\n' + dayOf(study),
             findings ? charts::sdText(findings->figures.expandedUncertainty, dimension, formOf(study))
                      : tr("being taken")};
 }
@@ -119,8 +119,21 @@ void StudyDesk::fillList()
         if (study.id == m_chosen)
             m_list->setCurrentCell(row, 0);
     }
-    m_list->resizeColumnsToContents();
+    fitList();
     m_plan->setEnabled(m_place.book != nullptr);
+}
+
+/// As wide as what it holds, but for names that are long.
+void StudyDesk::fitList()
+{
+    m_list->resizeColumnsToContents();
+    m_list->resizeRowsToContents();
+    const int widest = 24 * m_list->fontMetrics().averageCharWidth();
+    m_list->setColumnWidth(0, std::min(m_list->columnWidth(0), widest));
+    int width = 6 * wording::gridStep;
+    for (int column = 0; column < m_list->columnCount(); ++column)
+        width += m_list->columnWidth(column);
+    m_list->setFixedWidth(width);
 }
 
 std::optional<PlannedStudy> StudyDesk::chosen() const

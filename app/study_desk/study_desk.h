@@ -45,6 +45,7 @@ signals:
 private:
     void makeList();
     void fillList();
+    void fitList();
     void showChosen();
     void plan();
     void strike();

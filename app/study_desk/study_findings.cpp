@@ -20,18 +20,28 @@ QString tr(const char *text)
     return QCoreApplication::translate("study_desk", text);
 }
 
-std::optional<double> shareOfStep(const Findings &findings, const std::vector<logbook::ReadTrial> &read)
+std::optional<double> finestTyped(const logbook::PlannedStudy &study, const std::vector<logbook::ReadTrial> &read)
 {
-    double half = findings.study.gauge.resolution.inMillimetres() / 2;
+    std::optional<double> finest;
     for (const logbook::ReadTrial &trial : read) {
         readings::Reading reading;
-        reading.place = {findings.study.quantity, trial.stop.note, trial.stop.take};
+        reading.place = {study.quantity, trial.stop.note, trial.stop.take};
         reading.value = trial.value;
         reading.typed = trial.typed;
-        if (const auto step = tolerance::halfResolutionOf(reading))
-            half = std::max(half, step->inDisplay());
+        const auto half = tolerance::halfResolutionOf(reading);
+        if (half && (!finest || half->inDisplay() < *finest))
+            finest = half->inDisplay();
     }
-    return half > 0 ? analysis::shareOfResolution(findings.figures, half) : std::nullopt;
+    return finest;
+}
+
+std::optional<double> shareOfStep(const Findings &findings, const std::vector<logbook::ReadTrial> &read)
+{
+    const bool stated = findings.study.gauge.resolution != units::Length() &&
+                        catalogue::infoOf(findings.study.quantity).dimension == units::Dimension::Length;
+    const auto half =
+        stated ? std::optional(findings.study.gauge.resolution.inMillimetres() / 2) : finestTyped(findings.study, read);
+    return half ? analysis::shareOfResolution(findings.figures, *half) : std::nullopt;
 }
 
 std::optional<double> narrowest(const logbook::PlannedStudy &study, const tolerance::ToleranceSet *set)
@@ -103,6 +113,9 @@ QString stepSentence(const Findings &findings, const wording::NumberForm &form)
     if (*share > 1)
         return tr("The readings agree better than the step of the scale can tell: the true doubt is larger than the "
                   "study shows.");
+    constexpr double aPercent = 0.01;
+    if (*share < aPercent)
+        return tr("How finely it was read off hardly matters: less than 1 % of the gauge's own variance.");
     return tr("How finely it was read off explains %1 of the gauge's own variance.").arg(percent(*share, form));
 }
 
@@ -144,8 +157,15 @@ wording::NumberForm formOf(const logbook::PlannedStudy &study)
 QStringList sentencesOf(const Findings &findings)
 {
     const wording::NumberForm form = formOf(findings.study);
-    QStringList sentences{doubtSentence(findings, form), kindsSentence(findings), spreadSentence(findings, form),
-                          helpSentence(findings), stepSentence(findings, form)};
+    QStringList sentences{tr("%1 people read %2 notes %3 times each.")
+                              .arg(findings.figures.people)
+                              .arg(findings.figures.notes)
+                              .arg(findings.figures.takes),
+                          doubtSentence(findings, form),
+                          kindsSentence(findings),
+                          spreadSentence(findings, form),
+                          helpSentence(findings),
+                          stepSentence(findings, form)};
     sentences.removeAll(QString());
     return sentences;
 }

@@ -19,7 +19,8 @@ struct Findings {
     std::vector<analysis::Trial> trials{};
     analysis::GaugeStudy figures{};
     analysis::StudyIntervals intervals{};
-    /// Of the gauge's variance, by the coarsest step that was typed or that the gauge states.
+    /// Of the gauge's variance, by the step that the gauge states, else the finest that was typed (2.6 beside 2.57 is a
+    /// zero left out). Absent where nothing varies or no step is known.
     std::optional<double> shareOfResolution{};
     /// Narrowest half-width among the notes of the study, in mm or g; absent without a set that judges them.
     std::optional<double> halfWidth{};

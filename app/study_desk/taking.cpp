@@ -19,6 +19,7 @@ void Taking::refresh()
     std::set<StudyStop> read;
     for (const logbook::ReadTrial &trial : logbook::GaugeStudies(m_book).trials(m_study.id))
         read.insert(trial.stop);
+    m_taken = read.size();
     m_at = 0;
     while (m_at < m_order.size() && read.contains(m_order[m_at]))
         ++m_at;

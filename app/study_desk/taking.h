@@ -27,7 +27,7 @@ public:
     [[nodiscard]] std::optional<analysis::StudyStop> asked() const;
     /// Who read the stop before the asked one; empty at the first.
     [[nodiscard]] std::string personBefore() const;
-    [[nodiscard]] std::size_t taken() const { return m_at; }
+    [[nodiscard]] std::size_t taken() const { return m_taken; }
     [[nodiscard]] std::size_t all() const { return m_order.size(); }
 
     /// Typed as at the bench: a bare number is in the unit of the study. A fault: nothing was stored and the stop is
@@ -43,7 +43,8 @@ private:
     logbook::PlannedStudy m_study;
     Clock m_clock;
     std::vector<analysis::StudyStop> m_order;
-    std::size_t m_at = 0;
+    std::size_t m_at = 0;    ///< asked for
+    std::size_t m_taken = 0; ///< trials that are there
 };
 
 } // namespace hammerline::study_desk

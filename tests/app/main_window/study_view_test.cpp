@@ -159,7 +159,7 @@ TEST_P(StudyPictures, OfPlanningTakingAndFindings)
     trigger(*window, "viewStudies");
     EXPECT_LE(window->minimumSizeHint().width(), 1366);
     EXPECT_LE(window->minimumSizeHint().height(), 768);
-    for (const char *chart : {"studyValues", "studyRanges", "studySources"}) {
+    for (const char *chart : {"studyWords", "studyValues", "studyRanges", "studySources"}) {
         part<QRadioButton>(*window, chart)->click();
         save(*window, chart);
     }

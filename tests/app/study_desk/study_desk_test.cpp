@@ -187,9 +187,9 @@ TEST_F(StudyDeskTest, AStruckStudyLeavesTheListWithItsReasonKept)
 TEST_F(StudyDeskTest, TheListTellsWhatIsBeingTakenAndHowFarTheOthersCanBeTrusted)
 {
     planByHand();
-    EXPECT_EQ(part<QTableWidget>("studyList")->item(0, 2)->text(), "being taken");
+    EXPECT_EQ(part<QTableWidget>("studyList")->item(0, 1)->text(), "being taken");
     takeByHand();
-    EXPECT_TRUE(part<QTableWidget>("studyList")->item(0, 2)->text().endsWith("mm"));
+    EXPECT_TRUE(part<QTableWidget>("studyList")->item(0, 1)->text().endsWith("mm"));
     EXPECT_TRUE(part<QLabel>("studyStory")->text().contains("can be trusted to"));
 }
 

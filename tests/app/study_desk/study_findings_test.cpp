@@ -64,6 +64,16 @@ TEST_F(FindingsTest, ACoarseScaleIsNamedByItsShare)
     EXPECT_NEAR(findings.shareOfResolution.value(), 0.25 / 3 / findings.figures.variance.gauge, 1e-12);
 }
 
+TEST_F(FindingsTest, AZeroLeftOutDoesNotMakeTheScaleCoarse)
+{
+    const auto study = planned();
+    Taking taking(shop.book, study, clock());
+    while (const auto stop = taking.asked())
+        ASSERT_TRUE(taking.enter(stop->take == 1 ? "3.1" : "3.15").ok());
+    const Findings findings = findingsOf(shop.book, study, nullptr).value();
+    EXPECT_NEAR(findings.shareOfResolution.value(), 0.005 * 0.005 / 3 / findings.figures.variance.gauge, 1e-12);
+}
+
 TEST_F(FindingsTest, TheNewestFinishedStudyOfEachGaugeFeedsThePasses)
 {
     static_cast<void>(taken(0.3, 0.02, "rule 3"));
