@@ -57,7 +57,6 @@ FindingsPage::FindingsPage(QWidget *parent)
     m_story->setObjectName("studyStory");
     m_story->setWordWrap(true);
     m_story->setTextFormat(Qt::PlainText);
-    m_story->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_pane->setObjectName("studyChart");
     m_save->setObjectName("studySaveChart");
     auto *words = new QWidget;
@@ -69,6 +68,7 @@ FindingsPage::FindingsPage(QWidget *parent)
     lines->addStretch(1);
     auto *area = new QScrollArea; // the charts are not to be as high as the words
     area->setFrameShape(QFrame::NoFrame);
+    area->setAccessibleName(tr("What the study says"));
     area->setWidgetResizable(true);
     area->setWidget(words);
     m_pages->addWidget(area);

@@ -157,10 +157,11 @@ wording::NumberForm formOf(const logbook::PlannedStudy &study)
 QStringList sentencesOf(const Findings &findings)
 {
     const wording::NumberForm form = formOf(findings.study);
-    QStringList sentences{tr("%1 people read %2 notes %3 times each.")
+    QStringList sentences{tr("%1 people read %2 notes %3 times each, in an order drawn by the seed %4.")
                               .arg(findings.figures.people)
                               .arg(findings.figures.notes)
-                              .arg(findings.figures.takes),
+                              .arg(findings.figures.takes)
+                              .arg(findings.study.plan.seed),
                           doubtSentence(findings, form),
                           kindsSentence(findings),
                           spreadSentence(findings, form),

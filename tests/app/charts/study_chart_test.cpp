@@ -1,0 +1,120 @@
+#include "charts/study_chart.h"
+
+#include "charts/inside/study_frame.h"
+#include "exchange/trials_csv.h"
+
+#include <QImage>
+#include <QPainter>
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace hammerline::charts {
+namespace {
+
+/// Two people, two notes, two takes; the second person reads 0.2 mm longer.
+StudyChartData data(StudyQuestion question, const std::string &second = "Ben")
+{
+    StudyChartData of{.question = question};
+    for (const int note : {10, 49})
+        for (const int take : {1, 2})
+            for (const std::string &person : {std::string("Ada"), second})
+                of.trials.push_back({keyboard::Note(note), person, take,
+                                     units::Length::millimetres(3 + note / 100.0 + 0.02 * take * (note == 49 ? 1 : 2) +
+                                                                (person == "Ada" ? 0 : 0.2))});
+    of.study = analysis::gaugeStudy(of.trials).value();
+    of.intervals = analysis::intervalsOf(of.study);
+    of.form.locale = QLocale::c();
+    return of;
+}
+
+QImage painted(const StudyChartData &of, const wording::Palette &palette)
+{
+    QImage image(900, 500, QImage::Format_RGB32);
+    image.fill(palette.paper);
+    QPainter painter(&image);
+    renderChart(painter, image.rect(), of, palette, 12);
+    return image;
+}
+
+constexpr StudyQuestion everyQuestion[] = {StudyQuestion::ValuesByNoteAndPerson, StudyQuestion::RangeByPerson,
+                                           StudyQuestion::Components};
+
+TEST(StudyChart, EachIsTitledWithAQuestionAndAnswersIt)
+{
+    std::set<QString> titles;
+    for (const StudyQuestion question : everyQuestion) {
+        EXPECT_TRUE(titleOf(data(question)).endsWith('?'));
+        titles.insert(titleOf(data(question)));
+    }
+    EXPECT_EQ(titles.size(), 3u);
+    EXPECT_EQ(answerOf(data(StudyQuestion::ValuesByNoteAndPerson)),
+              "Farthest apart are the values of F♯1: 0.24 mm from the lowest to the highest.");
+    EXPECT_EQ(answerOf(data(StudyQuestion::RangeByPerson)), "Mean range: Ada 0.030 mm, Ben 0.030 mm.");
+}
+
+TEST(StudyChart, TheFiguresOfTheValuesAreTheTrialsTheCommandTakes)
+{
+    const auto of = data(StudyQuestion::ValuesByNoteAndPerson);
+    const auto read = exchange::readTrialsCsv(chartCsv(of), {});
+    ASSERT_TRUE(read.ok()) << read.fault().text();
+    EXPECT_EQ(analysis::gaugeStudy(read.value()).value().expandedUncertainty, of.study.expandedUncertainty);
+}
+
+TEST(StudyChart, ANameThatASpreadsheetWouldRunIsWrittenWithAnApostrophe)
+{
+    const auto csv = chartCsv(data(StudyQuestion::RangeByPerson, "=1+1, \"really\""));
+    EXPECT_NE(csv.find("\"'=1+1, \"\"really\"\"\""), std::string::npos) << csv;
+    EXPECT_TRUE(exchange::readTrialsCsv(csv, {}).ok());
+}
+
+TEST(StudyChart, TheFiguresOfTheComponentsCarryTheirIntervals)
+{
+    const auto csv = chartCsv(data(StudyQuestion::Components));
+    EXPECT_TRUE(csv.starts_with("component,unit,sd,low,high\nrepeatability,mm,"));
+    EXPECT_EQ(std::ranges::count(csv, '\n'), 6);
+}
+
+TEST(StudyChart, InPrintThereIsNoColour)
+{
+    for (const StudyQuestion question : everyQuestion) {
+        const QImage image = painted(data(question), wording::printPalette());
+        int inked = 0;
+        for (int y = 0; y < image.height(); ++y)
+            for (int x = 0; x < image.width(); ++x) {
+                const QColor pixel = image.pixelColor(x, y);
+                ASSERT_TRUE(pixel.red() == pixel.green() && pixel.green() == pixel.blue());
+                inked += pixel.red() < 128 ? 1 : 0;
+            }
+        EXPECT_GT(inked, 500);
+    }
+}
+
+TEST(StudyChart, EightPeopleHaveShapesOfTheirOwn)
+{
+    const ChartLook look{wording::printPalette(), 12};
+    std::set<QByteArray> shapes;
+    for (std::size_t person = 0; person < 8; ++person) {
+        QImage image(40, 40, QImage::Format_Grayscale8);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        drawPerson(painter, person, {20, 20}, 24, look);
+        painter.end();
+        shapes.insert(QByteArray(reinterpret_cast<const char *>(image.constBits()), image.sizeInBytes()));
+    }
+    EXPECT_EQ(shapes.size(), 8u);
+}
+
+TEST(StudyChart, AnIntervalFarOutLeavesTheScaleWithoutSqueezingTheBars)
+{
+    auto of = data(StudyQuestion::Components);
+    const QImage usual = painted(of, wording::printPalette());
+    of.intervals.reproducibility.high = 1000 * of.study.sd.total;
+    const QImage far = painted(of, wording::printPalette());
+    of.intervals.reproducibility.high = 2000 * of.study.sd.total;
+    EXPECT_EQ(painted(of, wording::printPalette()), far);
+    EXPECT_FALSE(usual.isNull());
+}
+
+} // namespace
+} // namespace hammerline::charts
