@@ -90,20 +90,30 @@ std::vector<SampleFile> readingFiles(const Workshop &workshop)
     return files;
 }
 
-SampleFile trialFile(std::uint64_t seed)
+std::vector<analysis::Trial> trials(std::uint64_t seed)
 {
+    constexpr std::int64_t step = 10'000; // nanometres
     Dice dice(seed, "trials");
     const std::map<std::string, double> people{{"Ada Sample", 0.0}, {"Ben Example", 0.06}, {"Cleo Invented", -0.03}};
-    std::string text = "note,person,take,value\n";
+    std::vector<analysis::Trial> made;
     for (int number = 4; number <= 85; number += 9) {
         const double truth = 2.4 - 0.01 * number + dice.normal(0.25);
         for (const auto &[person, bias] : people)
             for (int take = 1; take <= 3; ++take) {
                 const auto read = units::Length::millimetres(truth + bias + dice.normal(0.04));
-                text += keyboard::Note(number).name() + "," + person + "," + std::to_string(take) + "," +
-                        units::fixedDecimal(read, units::Unit::Millimetre, 2) + "\n";
+                const auto steps = units::roundedQuotient(read.inNanometres(), step);
+                made.push_back({keyboard::Note(number), person, take, units::Length::nanometres(steps * step)});
             }
     }
+    return made;
+}
+
+SampleFile trialFile(std::uint64_t seed)
+{
+    std::string text = "note,person,take,value\n";
+    for (const analysis::Trial &trial : trials(seed))
+        text += trial.note.name() + "," + trial.person + "," + std::to_string(trial.take) + "," +
+                units::fixedDecimal(trial.value, units::Unit::Millimetre, 2) + "\n";
     return {.name = "trials/let-off-gauge.csv", .text = text};
 }
 

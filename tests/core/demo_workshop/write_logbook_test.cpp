@@ -1,6 +1,9 @@
 #include "demo_workshop/write_logbook.h"
 
+#include "demo_workshop/sample_files.h"
+#include "logbook/gauge_studies.h"
 #include "logbook/logbook.h"
+#include "logbook/verify_history.h"
 
 #include <gtest/gtest.h>
 
@@ -52,6 +55,18 @@ TEST_F(WriteLogbook, HoldsEveryInstrumentPassAndReading)
         for (std::size_t k = 0; k < passes.size(); ++k)
             EXPECT_EQ(book.readings(passes[k].id), readingsNow(made.passes[k]));
     }
+}
+
+TEST_F(WriteLogbook, HoldsAFinishedStudyOfTheTrialsThatAreASampleFile)
+{
+    ASSERT_TRUE(writeLogbook(makeWorkshop(), target()));
+    auto book = logbook::Logbook::open(target().path);
+    const logbook::GaugeStudies studies(book);
+    ASSERT_EQ(studies.all().size(), 1u);
+    const auto kept = analysis::gaugeStudy(logbook::trialsOf(studies.trials(1)));
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept.value().expandedUncertainty, analysis::gaugeStudy(trials()).value().expandedUncertainty);
+    EXPECT_TRUE(logbook::verifyHistory(target().path).whole());
 }
 
 TEST_F(WriteLogbook, LeavesOneFileAndNothingBeside)
