@@ -137,8 +137,8 @@ std::string chartCsv(const StudyChartData &data)
            componentLine("total", sd.total, known.total, data);
 }
 
-void renderChart(QPainter &painter, const QRectF &rect, const StudyChartData &data, const wording::Palette &palette,
-                 int pixelSize)
+std::vector<PlacedNote> renderChart(QPainter &painter, const QRectF &rect, const StudyChartData &data,
+                                    const wording::Palette &palette, int pixelSize)
 {
     const ChartLook look{palette, pixelSize};
     painter.save();
@@ -156,6 +156,7 @@ void renderChart(QPainter &painter, const QRectF &rect, const StudyChartData &da
         break;
     }
     painter.restore();
+    return std::move(frame.placed);
 }
 
 outcome::Outcome<QString> exportChart(const StudyChartData &data, const QString &path, const wording::Palette &palette)

@@ -9,13 +9,13 @@
 #include "wording/number_form.h"
 #include "wording/palette.h"
 
+#include <QRectF>
 #include <QString>
 
 #include <string>
 #include <vector>
 
 class QPainter;
-class QRectF;
 
 namespace hammerline::charts {
 
@@ -41,9 +41,16 @@ struct StudyChartData {
 /// name that a spreadsheet would take for a formula has a leading apostrophe.
 [[nodiscard]] std::string chartCsv(const StudyChartData &data);
 
-/// `pixelSize` is that of its small type in the painter's units.
-void renderChart(QPainter &painter, const QRectF &rect, const StudyChartData &data, const wording::Palette &palette,
-                 int pixelSize);
+/// A mark or a bar of one note, where it was painted, and what it says.
+struct PlacedNote {
+    QRectF area{};
+    keyboard::Note note{};
+    QString story{};
+};
+
+/// `pixelSize` is that of its small type in the painter's units. What it painted of single notes.
+std::vector<PlacedNote> renderChart(QPainter &painter, const QRectF &rect, const StudyChartData &data,
+                                    const wording::Palette &palette, int pixelSize);
 
 /// As exportChart in charts.h.
 [[nodiscard]] outcome::Outcome<QString> exportChart(const StudyChartData &data, const QString &path,

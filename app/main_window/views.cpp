@@ -73,6 +73,7 @@ void Views::connectViews()
         connect(desk, &review_desk::ReviewDesk::sendBackWanted, this, &Views::sendBackWanted);
     }
     connect(m_studies, &study_desk::StudyDesk::blindChanged, this, &Views::blindChanged);
+    connect(m_studies, &study_desk::StudyDesk::pairChosen, this, &Views::pairChosen);
     connect(&m_workshop, &Workshop::passChosen, this, &Views::fillLists);
     connect(&m_workshop, &Workshop::readingsChanged, this, &Views::fillLists);
     connect(&m_workshop, &Workshop::instrumentsChanged, this, &Views::fillLists);

@@ -80,6 +80,7 @@ FindingsPage::FindingsPage(QWidget *parent)
     column->addLayout(makeChoices());
     column->addWidget(m_pages, 1);
     connect(m_save, &QPushButton::clicked, this, &FindingsPage::saveWanted);
+    connect(m_pane, &charts::StudyPane::noteChosen, this, &FindingsPage::noteChosen);
     connect(m_choice, &QButtonGroup::idClicked, this, &FindingsPage::choose);
     choose(0);
 }

@@ -25,6 +25,7 @@ public:
     [[nodiscard]] const charts::StudyChartData &chart() const { return m_pane->data(); }
 
 signals:
+    void noteChosen(hammerline::keyboard::Note note);
     void saveWanted();
 
 private:

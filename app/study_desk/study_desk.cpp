@@ -56,6 +56,10 @@ StudyDesk::StudyDesk(Clock clock, QWidget *parent)
     connect(m_plan, &QPushButton::clicked, this, &StudyDesk::plan);
     connect(m_strike, &QPushButton::clicked, this, &StudyDesk::strike);
     connect(m_findings, &FindingsPage::saveWanted, this, &StudyDesk::saveChart);
+    connect(m_findings, &FindingsPage::noteChosen, this, [this](keyboard::Note note) {
+        if (const auto study = chosen(); study && study->instrument == m_place.proposal.instrument.id)
+            emit pairChosen(study->quantity, note);
+    });
     connect(m_taking, &TakingPage::written, this, [this] {
         show(m_place);
         emit written();

@@ -39,6 +39,8 @@ public:
 
 signals:
     void blindChanged(bool blind);
+    /// A note of a study that was read on the chosen instrument: go there.
+    void pairChosen(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
     /// The logbook has a new deed.
     void written();
 

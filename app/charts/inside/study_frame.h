@@ -37,6 +37,7 @@ public:
     QPainter &painter;
     const StudyChartData &data;
     const ChartLook &look;
+    std::vector<PlacedNote> placed{}; ///< so far
 
 private:
     QRectF m_plot;

@@ -30,6 +30,7 @@ double meanOf(const std::vector<double> &values)
 void paintPanel(StudyFrame &frame, const std::string &person, const QRectF &panel)
 {
     const auto ranges = rangesOf(frame.data, person);
+    const auto notes = notesOf(frame.data);
     const double step = panel.width() * 0.9 / static_cast<double>(ranges.size());
     for (std::size_t note = 0; note < ranges.size(); ++note) {
         const double left = panel.left() + panel.width() * 0.05 + step * (static_cast<double>(note) + 0.2);
@@ -37,6 +38,15 @@ void paintPanel(StudyFrame &frame, const std::string &person, const QRectF &pane
         frame.painter.setPen(QPen(frame.look.palette.ink, frame.look.line()));
         frame.painter.setBrush(frame.look.palette.band);
         frame.painter.drawRect(bar);
+        const QRectF whole(QPointF(left, panel.top()), QPointF(left + step * 0.6, panel.bottom()));
+        frame.placed.push_back(
+            {whole, notes[note],
+             QCoreApplication::translate("charts", "%1, %2: %3 %4 from the lowest to the highest")
+                 .arg(wording::nameOf(notes[note]), QString::fromStdString(person),
+                      wording::numberText(ranges[note],
+                                          frame.data.form.decimalsFor(catalogue::infoOf(frame.data.quantity).dimension),
+                                          frame.data.form),
+                      unitOf(frame.data))});
     }
     const double mean = meanOf(ranges);
     frame.painter.setPen(QPen(frame.look.palette.ink, frame.look.line() * 1.5, Qt::DashLine));

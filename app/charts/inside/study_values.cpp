@@ -25,8 +25,18 @@ NiceRange rangeOfAll(const StudyChartData &data)
     return niceRange(least, most, ticks);
 }
 
-void paintPerson(StudyFrame &frame, const std::vector<double> &values, std::size_t person, double centre, double width)
+QString storyOf(const StudyFrame &frame, keyboard::Note note, const std::string &person, double value)
 {
+    const auto dimension = catalogue::infoOf(frame.data.quantity).dimension;
+    return QCoreApplication::translate("charts", "%1, %2: %3 %4")
+        .arg(wording::nameOf(note), QString::fromStdString(person),
+             wording::numberText(value, frame.data.form.decimalsFor(dimension), frame.data.form), unitOf(frame.data));
+}
+
+void paintPerson(StudyFrame &frame, keyboard::Note note, std::size_t person, double centre, double width)
+{
+    const std::string name = peopleOf(frame.data)[person];
+    const auto values = valuesOf(frame.data, note, name);
     const double mean = std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
     frame.painter.setPen(QPen(frame.look.palette.line, frame.look.line() * 1.5));
     frame.painter.drawLine(QPointF(centre - width * 0.45, frame.y(mean)),
@@ -36,6 +46,8 @@ void paintPerson(StudyFrame &frame, const std::vector<double> &values, std::size
     double at = centre - step * (static_cast<double>(values.size()) - 1) / 2;
     for (const double value : values) {
         drawPerson(frame.painter, person, {at, frame.y(value)}, size, frame.look);
+        frame.placed.push_back({QRectF(at - size * 0.7, frame.y(value) - size * 0.7, size * 1.4, size * 1.4), note,
+                                storyOf(frame, note, name, value)});
         at += step;
     }
 }
@@ -50,12 +62,9 @@ void paintSlot(StudyFrame &frame, keyboard::Note note, const QRectF &slot, bool 
                     Qt::AlignCenter, wording::nameOf(note));
     const auto people = peopleOf(frame.data);
     const double width = slot.width() * 0.9 / static_cast<double>(people.size());
-    for (std::size_t person = 0; person < people.size(); ++person) {
-        const auto values = valuesOf(frame.data, note, people[person]);
-        if (!values.empty())
-            paintPerson(frame, values, person,
-                        slot.left() + slot.width() * 0.05 + width * (static_cast<double>(person) + 0.5), width);
-    }
+    for (std::size_t person = 0; person < people.size(); ++person)
+        paintPerson(frame, note, person,
+                    slot.left() + slot.width() * 0.05 + width * (static_cast<double>(person) + 0.5), width);
 }
 
 } // namespace

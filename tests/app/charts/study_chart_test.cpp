@@ -1,10 +1,13 @@
 #include "charts/study_chart.h"
 
 #include "charts/inside/study_frame.h"
+#include "charts/study_pane.h"
 #include "exchange/trials_csv.h"
 
+#include <QFontInfo>
 #include <QImage>
 #include <QPainter>
+#include <QTest>
 #include <gtest/gtest.h>
 
 #include <set>
@@ -88,6 +91,40 @@ TEST(StudyChart, InPrintThereIsNoColour)
             }
         EXPECT_GT(inked, 500);
     }
+}
+
+TEST(StudyChart, EveryTrialAndEveryRangeSaysWhatItIs)
+{
+    QImage image(900, 500, QImage::Format_RGB32);
+    QPainter painter(&image);
+    const auto render = [&](StudyQuestion question) {
+        return renderChart(painter, image.rect(), data(question), wording::printPalette(), 12);
+    };
+    const auto values = render(StudyQuestion::ValuesByNoteAndPerson);
+    ASSERT_EQ(values.size(), 8u);
+    EXPECT_EQ(values[0].note, keyboard::Note(10));
+    EXPECT_EQ(values[0].story, "F♯1, Ada: 3.14 mm");
+    EXPECT_EQ(render(StudyQuestion::RangeByPerson).size(), 4u);
+    EXPECT_TRUE(render(StudyQuestion::Components).empty());
+}
+
+TEST(StudyPane, AClickOnAMarkStandsOnItsNote)
+{
+    StudyPane pane;
+    pane.resize(900, 500);
+    pane.setData(data(StudyQuestion::ValuesByNoteAndPerson));
+    const QPixmap shown = pane.grab();
+    QImage image(900, 500, QImage::Format_RGB32);
+    QPainter painter(&image);
+    const int pixelSize = QFontInfo(wording::font(wording::TextSize::Small)).pixelSize();
+    const auto placed = renderChart(painter, image.rect(), pane.data(), wording::printPalette(), pixelSize);
+    std::vector<int> chosen;
+    QObject::connect(&pane, &StudyPane::noteChosen, &pane,
+                     [&](keyboard::Note note) { chosen.push_back(note.number()); });
+    QTest::mouseClick(&pane, Qt::LeftButton, {}, placed.front().area.center().toPoint());
+    QTest::mouseClick(&pane, Qt::LeftButton, {}, placed.back().area.center().toPoint());
+    QTest::mouseClick(&pane, Qt::LeftButton, {}, QPoint(2, 2));
+    EXPECT_EQ(chosen, (std::vector<int>{10, 49}));
 }
 
 TEST(StudyChart, EightPeopleHaveShapesOfTheirOwn)

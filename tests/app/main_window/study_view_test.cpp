@@ -3,6 +3,7 @@
 
 #include "app/main_window/window_desk.h"
 
+#include "charts/study_pane.h"
 #include "exchange/exchange.h"
 #include "exchange/trials_csv.h"
 #include "main_window/strip_area.h"
@@ -33,6 +34,7 @@ protected:
             addOnce(study.plan.people, trial.person);
             study.plan.takes = std::max(study.plan.takes, trial.take);
         }
+        study.instrument = shop.grand.id;
         study = logbook::GaugeStudies(shop.book).plan(study, shop.stamp()).value();
         for (const analysis::Trial &trial : sample.value())
             if (trials-- > 0)
@@ -111,6 +113,16 @@ TEST_F(StudyViewTest, APassBegunWithAStudiedGaugeDoubtsItsVerdictsByTheStudy)
     ASSERT_TRUE(verdict != nullptr && verdict->doubt);
     EXPECT_GE(verdict->doubt->expanded(), found.figures.expandedUncertainty);
     EXPECT_TRUE(verdict->withinDoubt());
+}
+
+TEST_F(StudyViewTest, AMarkClickedIsTheNoteThatAllViewsSpeakOf)
+{
+    static_cast<void>(studied());
+    const auto window = openWindow();
+    trigger(*window, "viewStudies");
+    emit part<charts::StudyPane>(*window, "studyChart")->noteChosen(keyboard::Note(40));
+    EXPECT_EQ(window->workshop().selection(), (Selection{catalogue::Quantity::LetOff, keyboard::Note(40)}));
+    EXPECT_EQ(window->views().current(), View::Studies);
 }
 
 struct Setting {
