@@ -45,17 +45,40 @@ void BenchTools::connectGauge()
     m_place.menu->addSeparator();
     connect(choose, &QAction::triggered, this, &BenchTools::chooseGauge);
     connect(m_place.bench, &bench::BenchView::gaugeWanted, this, &BenchTools::chooseGauge);
+    connectReadings();
+    connect(&m_gauge, &gauge_desk::GaugeDesk::stateChanged, this, &BenchTools::followGauge);
+    followGauge(m_gauge.state());
+}
+
+void BenchTools::connectReadings()
+{
     connect(m_place.bench, &bench::BenchView::askedFor, this, [this](catalogue::Quantity quantity) {
-        const catalogue::QuantityInfo &info = catalogue::infoOf(quantity);
-        m_gauge.setForm({info.dimension, units::Unit::Millimetre, info.mayBeNegative});
+        m_atTheBench = quantity;
+        expect(quantity);
     });
     connect(&m_gauge, &gauge_desk::GaugeDesk::readingArrived, this, [this](const QString &typed) {
+        if (m_place.studies && m_place.studies->takeFromGauge(typed))
+            return;
         emit benchWanted();
         m_place.bench->takeFromGauge(typed);
     });
-    connect(&m_gauge, &gauge_desk::GaugeDesk::lineRefused, m_place.bench, &bench::BenchView::refuseFromGauge);
-    connect(&m_gauge, &gauge_desk::GaugeDesk::stateChanged, this, &BenchTools::followGauge);
-    followGauge(m_gauge.state());
+    connect(&m_gauge, &gauge_desk::GaugeDesk::lineRefused, this, [this](const QString &why) {
+        if (!m_place.studies || !m_place.studies->refuseFromGauge(why))
+            m_place.bench->refuseFromGauge(why);
+    });
+    if (m_place.studies)
+        connect(m_place.studies, &study_desk::StudyDesk::asksFor, this,
+                [this](const std::optional<catalogue::Quantity> &quantity) {
+                    expect(quantity ? quantity : m_atTheBench);
+                });
+}
+
+void BenchTools::expect(std::optional<catalogue::Quantity> quantity)
+{
+    if (!quantity)
+        return;
+    const catalogue::QuantityInfo &info = catalogue::infoOf(*quantity);
+    m_gauge.setForm({info.dimension, units::Unit::Millimetre, info.mayBeNegative});
 }
 
 void BenchTools::chooseGauge()

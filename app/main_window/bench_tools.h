@@ -6,6 +6,7 @@
 #include "gauge_desk/gauge_desk.h"
 #include "prompts/prompts.h"
 #include "sounding/sounding.h"
+#include "study_desk/study_desk.h"
 
 #include <QMenu>
 #include <QSettings>
@@ -19,7 +20,8 @@ struct ToolPlace {
     bench::BenchView *bench;
     prompts::Prompts &prompts;
     QSettings &settings;
-    sounding::Sounder *sounder; ///< null: silence
+    sounding::Sounder *sounder;               ///< null: silence
+    study_desk::StudyDesk *studies = nullptr; ///< takes what the gauge says while a study is being taken there
 };
 
 class BenchTools : public QObject {
@@ -34,7 +36,9 @@ signals:
 
 private:
     void connectGauge();
+    void connectReadings();
     void chooseGauge();
+    void expect(std::optional<catalogue::Quantity> quantity);
     void followGauge(gauge_desk::GaugeState state);
     QAction *addSwitch(const QString &text, const char *name, bool on);
     void listen();
@@ -42,6 +46,7 @@ private:
 
     ToolPlace m_place;
     gauge_desk::GaugeDesk m_gauge;
+    std::optional<catalogue::Quantity> m_atTheBench{}; ///< asked for there
     QAction *m_tones;
     QAction *m_speech;
 };

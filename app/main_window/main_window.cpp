@@ -80,7 +80,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     connectParts();
     connectActions();
     new BenchMenu({this, m_actions.bench, m_views->bench(), *m_workshop, m_prompts, m_settings.store()});
-    auto *tools = new BenchTools({this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder});
+    auto *tools = new BenchTools({this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder, m_views->studies()});
     connect(tools, &BenchTools::benchWanted, m_views, [this] { m_views->go(View::Bench); });
     auto *checks = new SpotCheckMenu({this, m_actions.spotChecks, *m_workshop, *m_views, m_prompts});
     connect(checks, &SpotCheckMenu::readBy, this, [this](const QString &person) { m_settings.setPerson(person); });

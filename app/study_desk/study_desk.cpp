@@ -162,6 +162,40 @@ void StudyDesk::showChosen()
     m_pages->setCurrentWidget(page);
     if (blind() != before)
         emit blindChanged(blind());
+    tellWhatIsAsked();
+}
+
+void StudyDesk::tellWhatIsAsked()
+{
+    emit asksFor(takesReadings() ? std::optional(m_taking->taking()->study().quantity) : std::nullopt);
+}
+
+void StudyDesk::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    tellWhatIsAsked();
+}
+
+void StudyDesk::hideEvent(QHideEvent *event)
+{
+    QWidget::hideEvent(event);
+    tellWhatIsAsked();
+}
+
+bool StudyDesk::takeFromGauge(const QString &typed)
+{
+    const bool here = takesReadings();
+    if (here)
+        m_taking->take(typed);
+    return here;
+}
+
+bool StudyDesk::refuseFromGauge(const QString &why)
+{
+    const bool here = takesReadings();
+    if (here)
+        m_taking->refuse(why);
+    return here;
 }
 
 bool StudyDesk::blind() const

@@ -36,15 +36,27 @@ public:
     /// A study is being taken: nobody is to see what was read of its notes before.
     [[nodiscard]] bool blind() const;
     void focusFirst();
+    /// What a gauge on its cable says, with its unit; why nothing was taken from a line. False where no study is being
+    /// taken before everybody's eyes: it is somebody else's then.
+    bool takeFromGauge(const QString &typed);
+    bool refuseFromGauge(const QString &why);
 
 signals:
     void blindChanged(bool blind);
+    /// What a gauge is to say here from now on; absent: nothing.
+    void asksFor(const std::optional<hammerline::catalogue::Quantity> &quantity);
     /// A note of a study that was read on the chosen instrument: go there.
     void pairChosen(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
     /// The logbook has a new deed.
     void written();
 
+protected:
+    void showEvent(QShowEvent *event) override;
+    void hideEvent(QHideEvent *event) override;
+
 private:
+    [[nodiscard]] bool takesReadings() const { return blind() && isVisible(); }
+    void tellWhatIsAsked();
     void makeList();
     void fillList();
     void fitList();

@@ -77,6 +77,17 @@ void TakingPage::focusField()
     m_field->setFocus();
 }
 
+void TakingPage::take(const QString &typed)
+{
+    m_field->setText(typed);
+    enter();
+}
+
+void TakingPage::refuse(const QString &why)
+{
+    say(why);
+}
+
 void TakingPage::ask()
 {
     const auto stop = m_taking->asked();

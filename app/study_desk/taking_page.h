@@ -22,6 +22,9 @@ public:
     void work(std::unique_ptr<Taking> taking);
     [[nodiscard]] const Taking *taking() const { return m_taking.get(); }
     void focusField();
+    /// A value from a gauge on its cable, as if it had been typed and entered.
+    void take(const QString &typed);
+    void refuse(const QString &why);
 
 signals:
     /// A trial was kept, or the last one taken back.

@@ -6,8 +6,10 @@
 #include "charts/study_pane.h"
 #include "exchange/exchange.h"
 #include "exchange/trials_csv.h"
+#include "main_window/bench_tools.h"
 #include "main_window/strip_area.h"
 #include "study_desk/study_desk.h"
+#include "support/bad_cable.h"
 
 #include <QApplication>
 #include <QDialog>
@@ -113,6 +115,31 @@ TEST_F(StudyViewTest, APassBegunWithAStudiedGaugeDoubtsItsVerdictsByTheStudy)
     ASSERT_TRUE(verdict != nullptr && verdict->doubt);
     EXPECT_GE(verdict->doubt->expanded(), found.figures.expandedUncertainty);
     EXPECT_TRUE(verdict->withinDoubt());
+}
+
+TEST_F(StudyViewTest, AGaugeOnItsCableReadsForTheStudyInViewAndForTheBenchElse)
+{
+    const QString link = folder.filePath("gauge");
+    support::BadCable cable{link};
+    settings.setValue("gauge/device", link);
+    settings.setValue("gauge/wanted", true);
+    const auto study = studied(5);
+    const auto window = openWindow();
+    auto &gauge = window->findChild<BenchTools *>("benchTools")->gauge();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return gauge.state() == gauge_desk::GaugeState::Waiting; }));
+    QTest::qWait(30);
+    trigger(*window, "viewStudies");
+    cable.say("01A+0003.21 mm\r\n");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return logbook::GaugeStudies(shop.book).trials(study.id).size() == 6; }));
+    cable.say("?? low battery\r\n");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return part<QLabel>(*window, "studySaid")->text().contains("low battery"); }))
+        << part<QLabel>(*window, "studySaid")->text().toStdString();
+    EXPECT_EQ(stored(), 0u);
+    EXPECT_EQ(window->views().current(), View::Studies);
+    trigger(*window, "viewBench");
+    cable.say("01A+0046.10 mm\r\n");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return stored() == 1; }));
+    EXPECT_EQ(logbook::GaugeStudies(shop.book).trials(study.id).size(), 6u);
 }
 
 TEST_F(StudyViewTest, AMarkClickedIsTheNoteThatAllViewsSpeakOf)
