@@ -82,6 +82,8 @@ void Views::connectViews()
 void Views::go(View view)
 {
     m_names->setCurrentIndex(static_cast<int>(view));
+    if (view == View::Studies)
+        m_studies->focusFirst();
 }
 
 View Views::current() const
