@@ -17,7 +17,7 @@
 // A pass that is signed is closed: its readings, marks and particulars, and what was decided about them, stand. Until
 // it is opened again as a new revision, `refusal` says why nothing can be entered, and the verbs below that are marked
 // (open passes) throw the same words: somebody may sign while another window types. Neither a signature nor a reopening
-// is undone, nor anything that was done before it; a new revision is corrected instead.
+// is undone, nor anything done before it to the pass or to its instrument; a new revision is corrected instead.
 //
 // Names of deeds: logbook-created, instrument-added, instrument-changed, pass-begun, pass-changed, pass-imported,
 // reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, route-chosen,

@@ -48,6 +48,16 @@ std::vector<const VersionTable *> tablesOf(Scope scope)
     return tables;
 }
 
+/// Whoever signs a pass, or opens it again, speaks of the instrument as it was then, whether or not its state moved.
+void addStandingsOf(Database &database, std::int64_t instrument, std::set<DeedId> &deeds)
+{
+    const inside::Use query =
+        database.use("SELECT deed FROM pass_standing WHERE pass IN (SELECT pass FROM pass WHERE instrument = ?1)");
+    query->bind(1, instrument);
+    while (query->step())
+        deeds.insert(query->integer(0));
+}
+
 /// A deed wrote at least one row of its subject, so they are found by the rows.
 std::set<DeedId> deedsOf(Database &database, Subject subject)
 {
@@ -58,6 +68,8 @@ std::set<DeedId> deedsOf(Database &database, Subject subject)
         while (query->step())
             deeds.insert(query->integer(0));
     }
+    if (subject.scope == Scope::Instrument)
+        addStandingsOf(database, subject.id, deeds);
     return deeds;
 }
 
