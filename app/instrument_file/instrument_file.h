@@ -4,19 +4,17 @@
 
 #include "instrument/instrument.h"
 #include "outcome/outcome.h"
-
-#include <QDialog>
+#include "wording/entry_dialog.h"
 
 class QComboBox;
 class QFormLayout;
-class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
 class QVBoxLayout;
 
 namespace hammerline::instrument_file {
 
-class InstrumentForm : public QDialog {
+class InstrumentForm : public wording::EntryDialog {
     Q_OBJECT
 public:
     /// Starts from `known` (id, uid, state and tolerance set are handed through). id 0: a new instrument.
@@ -29,7 +27,6 @@ signals:
     void ready(const hammerline::instrument::Instrument &instrument);
 
 public slots:
-    /// Emits `ready` and closes where the entry can stand; else tells why and stays.
     void accept() override;
 
 private:
@@ -45,7 +42,6 @@ private:
     QLineEdit *m_stringing = nullptr, *m_dampers = nullptr, *m_owner = nullptr;
     QComboBox *m_action = nullptr;
     QPlainTextEdit *m_condition = nullptr, *m_remark = nullptr;
-    QLabel *m_faults = nullptr;
 };
 
 } // namespace hammerline::instrument_file

@@ -44,7 +44,7 @@ keyboard::Note noteOf(const QLineEdit *line, keyboard::Note otherwise, Faults &f
 } // namespace
 
 InstrumentForm::InstrumentForm(instrument::Instrument known, QWidget *parent)
-    : QDialog(parent), m_known(std::move(known))
+    : EntryDialog(parent), m_known(std::move(known))
 {
     setObjectName("instrumentForm");
     setWindowTitle(m_known.id == 0 ? tr("Take in an instrument") : tr("Change the instrument"));
@@ -88,7 +88,8 @@ void InstrumentForm::addBuild(QFormLayout *form)
     m_last = addLine(form, tr("Last note"), "instrumentLast", tr("C8; A7 where it has 85 notes"));
     m_sections =
         addLine(form, tr("Sections"), "instrumentSections", tr("bass A0 to E2; tenor F2 to B4; treble C5 to C8"));
-    m_stringing = addLine(form, tr("Stringing"), "instrumentStringing", tr("single wound A0 to A1; three plain C4 to C8"));
+    m_stringing =
+        addLine(form, tr("Stringing"), "instrumentStringing", tr("single wound A0 to A1; three plain C4 to C8"));
     m_dampers = addLine(form, tr("Dampers"), "instrumentDampers", tr("wedge A0 to B2; flat C3 to F6"));
 }
 
@@ -164,13 +165,7 @@ void InstrumentForm::readRanges(instrument::Instrument &made, std::vector<outcom
 
 void InstrumentForm::accept()
 {
-    const auto made = entered();
-    if (!made) {
-        m_faults->setText(wording::faultsText(made.faults()));
-        return;
-    }
-    emit ready(made.value());
-    QDialog::accept();
+    finish(entered(), [this](const instrument::Instrument &instrument) { emit ready(instrument); });
 }
 
 } // namespace hammerline::instrument_file

@@ -56,7 +56,7 @@ QString lengthText(units::Length length)
 } // namespace
 
 PassForm::PassForm(readings::Pass known, catalogue::ActionKind action, QWidget *parent)
-    : QDialog(parent), m_known(std::move(known))
+    : EntryDialog(parent), m_known(std::move(known))
 {
     setObjectName("passForm");
     setWindowTitle(m_known.id == 0 ? tr("Begin a pass") : tr("Change the pass"));
@@ -175,13 +175,7 @@ outcome::Outcome<readings::Pass> PassForm::entered() const
 
 void PassForm::accept()
 {
-    const auto made = entered();
-    if (!made) {
-        m_faults->setText(wording::faultsText(made.faults()));
-        return;
-    }
-    emit ready(made.value());
-    QDialog::accept();
+    finish(entered(), [this](const readings::Pass &pass) { emit ready(pass); });
 }
 
 } // namespace hammerline::instrument_file

@@ -5,12 +5,10 @@
 #include "catalogue/catalogue.h"
 #include "outcome/outcome.h"
 #include "readings/readings.h"
-
-#include <QDialog>
+#include "wording/entry_dialog.h"
 
 class QComboBox;
 class QFormLayout;
-class QLabel;
 class QLineEdit;
 
 namespace hammerline::instrument_file {
@@ -23,7 +21,7 @@ struct StudiedGauge {
     QString day{};                       ///< of the study
 };
 
-class PassForm : public QDialog {
+class PassForm : public wording::EntryDialog {
     Q_OBJECT
 public:
     /// Starts from `known`; id 0: a new pass.
@@ -38,7 +36,6 @@ signals:
     void ready(const hammerline::readings::Pass &pass);
 
 public slots:
-    /// Emits `ready` and closes where the entry can stand; else tells why and stays.
     void accept() override;
 
 private:
@@ -51,7 +48,7 @@ private:
     QComboBox *m_purpose = nullptr, *m_unit = nullptr, *m_dip = nullptr, *m_drop = nullptr;
     QLineEdit *m_person = nullptr, *m_celsius = nullptr, *m_humidity = nullptr, *m_remark = nullptr;
     QLineEdit *m_gauge = nullptr, *m_resolution = nullptr, *m_uncertainty = nullptr;
-    QLabel *m_offered = nullptr, *m_faults = nullptr;
+    QLabel *m_offered = nullptr;
     std::vector<StudiedGauge> m_gauges;
     QString m_filledIn; ///< the uncertainty that was filled in last, to be told from what a person typed
 };

@@ -26,7 +26,7 @@ QString hoursText(const std::optional<std::chrono::minutes> &took)
 } // namespace
 
 WorkForm::WorkForm(dossier::WorkEntry known, const keyboard::Compass &compass, QWidget *parent)
-    : QDialog(parent), m_known(std::move(known)), m_compass(compass)
+    : EntryDialog(parent), m_known(std::move(known)), m_compass(compass)
 {
     setObjectName("workForm");
     setWindowTitle(m_known.uid.empty() ? tr("Work on the instrument") : tr("Change the entry"));
@@ -123,13 +123,7 @@ outcome::Outcome<dossier::WorkEntry> WorkForm::entered() const
 
 void WorkForm::accept()
 {
-    const auto made = entered();
-    if (!made) {
-        m_faults->setText(wording::faultsText(made.faults()));
-        return;
-    }
-    emit ready(made.value());
-    QDialog::accept();
+    finish(entered(), [this](const dossier::WorkEntry &entry) { emit ready(entry); });
 }
 
 } // namespace hammerline::instrument_file

@@ -4,18 +4,16 @@
 
 #include "dossier/dossier.h"
 #include "outcome/outcome.h"
-
-#include <QDialog>
+#include "wording/entry_dialog.h"
 
 class QCheckBox;
 class QComboBox;
 class QFormLayout;
-class QLabel;
 class QLineEdit;
 
 namespace hammerline::instrument_file {
 
-class WorkForm : public QDialog {
+class WorkForm : public wording::EntryDialog {
     Q_OBJECT
 public:
     /// Starts from `known`; without a uid: a new entry.
@@ -28,7 +26,6 @@ signals:
     void ready(const hammerline::dossier::WorkEntry &entry);
 
 public slots:
-    /// Emits `ready` and closes where the entry can stand; else tells why and stays.
     void accept() override;
 
 private:
@@ -42,7 +39,6 @@ private:
     QLineEdit *m_what = nullptr, *m_first = nullptr, *m_last = nullptr, *m_material = nullptr, *m_person = nullptr;
     QLineEdit *m_day = nullptr, *m_hours = nullptr, *m_why = nullptr, *m_remark = nullptr;
     QCheckBox *m_departure = nullptr;
-    QLabel *m_faults = nullptr;
 };
 
 } // namespace hammerline::instrument_file

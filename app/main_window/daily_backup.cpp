@@ -32,6 +32,25 @@ void forgetOldest(const fs::path &folder)
         fs::remove(found[index], none);
 }
 
+/// A copy on its way: gone, unless it became a backup. One that a killed program left goes first.
+class Unfinished {
+public:
+    explicit Unfinished(fs::path path) : m_path(std::move(path)) { remove(); }
+    Unfinished(const Unfinished &) = delete;
+    Unfinished &operator=(const Unfinished &) = delete;
+    ~Unfinished() { remove(); }
+    [[nodiscard]] const fs::path &path() const { return m_path; }
+
+private:
+    void remove() const
+    {
+        std::error_code none;
+        fs::remove(m_path, none);
+        fs::remove(m_path.string() + "-journal", none);
+    }
+    fs::path m_path;
+};
+
 } // namespace
 
 std::string backupFolder(const std::string &logbook)
@@ -49,15 +68,29 @@ bool backUpDaily(const logbook::Logbook &book, readings::Instant now)
     fs::create_directories(folder, failed);
     if (failed)
         return false;
-    const fs::path unfinished = folder / (readings::isoDate(now) + ".unfinished");
-    fs::remove(unfinished, failed); // left by a program that was killed on the way
-    if (!book.copyTo(unfinished.string()))
+    const Unfinished unfinished(folder / (readings::isoDate(now) + ".unfinished"));
+    if (!book.copyTo(unfinished.path().string()))
         return false;
-    fs::rename(unfinished, target, failed);
+    fs::rename(unfinished.path(), target, failed);
     if (failed)
         return false;
     forgetOldest(folder);
     return true;
+}
+
+std::optional<std::string> BackupKeeper::look(const logbook::Logbook &book, readings::Instant now)
+{
+    if (m_notBefore && now < *m_notBefore)
+        return std::nullopt;
+    m_notBefore.reset();
+    try {
+        backUpDaily(book, now);
+        return std::nullopt;
+    } catch (const outcome::BrokenWorld &broken) {
+        m_notBefore = now + pause;
+        return std::string("The backup of the day was not made: ") + broken.what() +
+               " The logbook itself is as it should be, and work goes on.";
+    }
 }
 
 } // namespace hammerline::main_window

@@ -6,6 +6,7 @@
 #include "logbook/logbook.h"
 #include "readings/readings.h"
 
+#include <optional>
 #include <string>
 
 namespace hammerline::main_window {
@@ -16,7 +17,22 @@ inline constexpr int backupsKept = 7;
 [[nodiscard]] std::string backupFolder(const std::string &logbook);
 
 /// True where one was made; false where the day has one already, or the folder cannot be written (a logbook on a
-/// read-only disk still opens). Throws BrokenWorld where the disk fails on the way.
+/// read-only disk still opens). Throws BrokenWorld where the disk fails on the way; nothing of the copy is left then.
 bool backUpDaily(const logbook::Logbook &book, readings::Instant now);
+
+/// Looks after the backups of a window. Where one fails, work goes on without: it is told, and tried again after a
+/// while.
+class BackupKeeper {
+public:
+    static constexpr std::chrono::minutes pause{10};
+
+    /// Makes the backup of the day where it is missing. What to tell the user where that failed.
+    [[nodiscard]] std::optional<std::string> look(const logbook::Logbook &book, readings::Instant now);
+    /// The user has mended the cause: do not wait.
+    void tryAgain() { m_notBefore.reset(); }
+
+private:
+    std::optional<readings::Instant> m_notBefore;
+};
 
 } // namespace hammerline::main_window

@@ -2,7 +2,6 @@
 
 #include "main_window/bench_menu.h"
 #include "main_window/bench_tools.h"
-#include "main_window/daily_backup.h"
 #include "main_window/seal_menu.h"
 #include "main_window/spot_check_menu.h"
 #include "main_window/start_page.h"
@@ -335,11 +334,15 @@ void MainWindow::poll()
     try {
         if (m_workshop->poll())
             m_views->bench()->refresh();
-        if (m_workshop->isOpen())
-            backUpDaily(m_workshop->book(), m_clock());
-        if (sender() != &m_timer)
+        if (sender() != &m_timer) {
             m_views->trouble()->hide();
+            m_backups.tryAgain();
+        }
         m_timer.start();
+        if (!m_workshop->isOpen())
+            return;
+        if (const auto trouble = m_backups.look(m_workshop->book(), m_clock()))
+            tellTrouble(QString::fromStdString(*trouble));
     } catch (const outcome::BrokenWorld &broken) {
         m_timer.stop(); // told once; "Try again" starts it anew
         tellTrouble(QString::fromUtf8(broken.what()));

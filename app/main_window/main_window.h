@@ -6,6 +6,7 @@
 // others have done. A BrokenWorld ends in `tellTrouble` (see guarded_application.h).
 
 #include "main_window/actions.h"
+#include "main_window/daily_backup.h"
 #include "main_window/settings.h"
 #include "main_window/views.h"
 #include "main_window/workshop.h"
@@ -133,6 +134,7 @@ private:
     Clock m_clock;
     std::string m_keyFile;
     sounding::Sounder *m_sounder;
+    BackupKeeper m_backups;
     std::unique_ptr<Workshop> m_workshop;
     Actions m_actions;
     QStackedWidget *m_pages;

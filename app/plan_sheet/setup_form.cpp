@@ -78,7 +78,7 @@ outcome::Outcome<units::Amount> trialTurn(const QString &turns, const QString &b
 
 SetupForm::SetupForm(const action::Setup &known, const wording::NumberForm &form, prompts::Prompts &prompts,
                      QWidget *parent)
-    : QDialog(parent),
+    : EntryDialog(parent),
       m_form(form),
       m_prompts(prompts),
       m_adjustments(new AdjustmentTable),
@@ -88,8 +88,7 @@ SetupForm::SetupForm(const action::Setup &known, const wording::NumberForm &form
       m_trialOf(new QComboBox),
       m_turned(makeLine("trialTurned", tr("Turned by"), 12)),
       m_before(makeLine("trialBefore", tr("Reading before"), 12)),
-      m_after(makeLine("trialAfter", tr("Reading after"), 12)),
-      m_faults(new QLabel)
+      m_after(makeLine("trialAfter", tr("Reading after"), 12))
 {
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(tr("Action setup"));
@@ -113,6 +112,7 @@ void SetupForm::build()
     say(tr("Rails, in mm. No notes: the whole keyboard."));
     column->addWidget(m_rails, 2);
     column->addLayout(makeRailButtons());
+    m_faults = new QLabel;
     m_faults->setObjectName("setupFaults");
     m_faults->setTextFormat(Qt::PlainText);
     m_faults->setWordWrap(true);
@@ -234,13 +234,7 @@ outcome::Outcome<action::Setup> SetupForm::entered() const
 
 void SetupForm::accept()
 {
-    const auto made = entered();
-    if (!made) {
-        m_faults->setText(wording::faultsText(made.faults()));
-        return;
-    }
-    emit ready(made.value());
-    QDialog::accept();
+    finish(entered(), [this](const action::Setup &setup) { emit ready(setup); });
 }
 
 void SetupForm::takeTrial()
@@ -249,10 +243,8 @@ void SetupForm::takeTrial()
     const auto dimension = catalogue::infoOf(quantity).dimension;
     const auto perTurn =
         trialTurn(m_turned->text(), m_before->text(), m_after->text(), dimension, m_form.unitFor(dimension));
-    if (!perTurn) {
-        m_faults->setText(wording::faultsText(perTurn.faults()));
-        return;
-    }
+    if (!perTurn)
+        return tell(perTurn.faults());
     m_adjustments->setPerTurn(quantity, perTurn.value());
     m_faults->setText(tr("One turn changes %1 by %2.")
                           .arg(wording::nameOf(quantity).toLower(), wording::changeText(perTurn.value(), m_form)));
@@ -266,7 +258,7 @@ void SetupForm::load()
         return;
     const auto setup = exchange::findSetup(path->toStdString());
     if (!setup)
-        m_faults->setText(wording::faultsText(setup.faults()));
+        tell(setup.faults());
     else if (setup.value().action != m_known.action)
         m_faults->setText(
             tr("this setup is for the other kind of action: %1").arg(wording::nameOf(setup.value().action)));
@@ -279,10 +271,8 @@ void SetupForm::load()
 void SetupForm::save()
 {
     const auto made = entered();
-    if (!made) {
-        m_faults->setText(wording::faultsText(made.faults()));
-        return;
-    }
+    if (!made)
+        return tell(made.faults());
     const auto path = m_prompts.chooseFile(this, {prompts::FileWish::Use::Save, tr("Action setup"),
                                                   tr("Action setups (*.json)"), m_name->text() + ".json", "json"});
     if (!path)

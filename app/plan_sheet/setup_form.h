@@ -7,15 +7,13 @@
 #include "action/action.h"
 #include "outcome/outcome.h"
 #include "prompts/prompts.h"
+#include "wording/entry_dialog.h"
 #include "wording/number_form.h"
-
-#include <QDialog>
 
 #include <optional>
 
 class QBoxLayout;
 class QComboBox;
-class QLabel;
 class QLineEdit;
 
 namespace hammerline::plan_sheet {
@@ -29,7 +27,7 @@ class RailTable;
                                                         const QString &after, units::Dimension dimension,
                                                         units::Unit bareUnit);
 
-class SetupForm : public QDialog {
+class SetupForm : public wording::EntryDialog {
     Q_OBJECT
 public:
     /// Starts from `known`, whose kind of action stays. `prompts` answers for the files; outlives the form.
@@ -43,7 +41,6 @@ signals:
     void ready(const hammerline::action::Setup &setup);
 
 public slots:
-    /// Emits `ready` and closes where the entry can stand; else tells why and stays.
     void accept() override;
 
 private:
@@ -65,7 +62,6 @@ private:
     QLineEdit *m_name, *m_ratio;
     QComboBox *m_trialOf;
     QLineEdit *m_turned, *m_before, *m_after;
-    QLabel *m_faults;
 };
 
 } // namespace hammerline::plan_sheet

@@ -1,5 +1,6 @@
 #include "review_desk/item_filters.h"
 
+#include "review_desk/inside/wrap_row.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
 
@@ -22,16 +23,15 @@ ItemFilters::ItemFilters(bool wide, QWidget *parent) : QWidget(parent)
     auto *rows = new QBoxLayout(wide ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, this);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(wording::gridStep);
-    for (QHBoxLayout **row : {&m_kindRow, &m_choiceRow}) {
-        *row = new QHBoxLayout;
-        (*row)->setSpacing(3 * wording::gridStep);
+    for (WrapRow **row : {&m_kindRow, &m_choiceRow}) {
+        *row = new WrapRow(3 * wording::gridStep);
         rows->addLayout(*row);
     }
+    rows->setStretch(1, 1);
     addKind(review::Kind::Out, tr("Out"), "showOut");
     addKind(review::Kind::Marginal, tr("Close to the limit"), "showMarginal");
     addKind(review::Kind::Uneven, tr("Uneven"), "showUneven");
     addKind(review::Kind::Missing, tr("Not read"), "showMissing");
-    m_kindRow->addStretch(1);
     m_instrument = addChoice(tr("Instrument"), "filterInstrument", wide);
     m_quantity = addChoice(tr("Quantity"), "filterQuantity", true);
     m_person = addChoice(tr("Person"), "filterPerson", wide);
@@ -40,7 +40,6 @@ ItemFilters::ItemFilters(bool wide, QWidget *parent) : QWidget(parent)
     m_age->addItem(tr("Over a day"), dayHours);
     m_age->addItem(tr("Over a week"), 7 * dayHours);
     m_age->addItem(tr("Over a month"), 30 * dayHours);
-    m_choiceRow->addStretch(1);
     offer({});
 }
 

@@ -8,9 +8,10 @@
 
 class QCheckBox;
 class QComboBox;
-class QHBoxLayout;
 
 namespace hammerline::review_desk {
+
+class WrapRow;
 
 class ItemFilters : public QWidget {
     Q_OBJECT
@@ -29,8 +30,8 @@ private:
     [[nodiscard]] QComboBox *addChoice(const QString &label, const char *name, bool shown);
     void offerIn(QComboBox *box, const QString &all, const std::map<QString, QVariant> &choices);
 
-    QHBoxLayout *m_kindRow;
-    QHBoxLayout *m_choiceRow;
+    WrapRow *m_kindRow;
+    WrapRow *m_choiceRow;
     std::map<review::Kind, QCheckBox *> m_kinds;
     QComboBox *m_instrument;
     QComboBox *m_person;

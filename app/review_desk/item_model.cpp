@@ -12,12 +12,18 @@ namespace hammerline::review_desk {
 
 namespace {
 
+/// What was mended is listed by what it was, and is out no longer.
+bool isOut(const review::Item &item)
+{
+    return item.kind == review::Kind::Out && item.verdict.status == tolerance::Status::Out && item.verdict.deviation;
+}
+
 QColor inkOf(const review::Item &item)
 {
     const wording::Palette &colours = wording::paletteOf(wording::themeOf(QGuiApplication::palette()));
-    if (item.kind == review::Kind::Marginal)
+    if (item.verdict.status == tolerance::Status::Marginal)
         return colours.doubt;
-    if (item.kind != review::Kind::Out || !item.verdict.deviation)
+    if (!isOut(item))
         return colours.ink;
     return item.verdict.deviation->baseCount() < 0 ? colours.tooSmall : colours.tooLarge;
 }
@@ -27,7 +33,7 @@ QString offText(const review::Item &item, const wording::NumberForm &form)
     if (!item.verdict.deviation)
         return {};
     const bool below = item.verdict.deviation->baseCount() < 0;
-    const QString mark = item.kind != review::Kind::Out ? QString() : below ? QStringLiteral("▼ ") : QStringLiteral("▲ ");
+    const QString mark = !isOut(item) ? QString() : below ? QStringLiteral("▼ ") : QStringLiteral("▲ ");
     return mark + wording::changeText(*item.verdict.deviation, form);
 }
 

@@ -1,5 +1,6 @@
 #include "review_desk/review_desk.h"
 
+#include "review_desk/inside/wrap_row.h"
 #include "wording/palette.h"
 
 #include <QBoxLayout>
@@ -13,6 +14,10 @@
 namespace hammerline::review_desk {
 
 namespace {
+
+// Longer words are shown whole by their tooltip and in the record.
+constexpr int lettersDecided = 32;
+constexpr int lettersDecidedAlone = 66;
 
 QTableView *makeTable(ItemModel *model, Scope scope)
 {
@@ -37,14 +42,20 @@ QTableView *makeTable(ItemModel *model, Scope scope)
 } // namespace
 
 ReviewDesk::ReviewDesk(Scope scope, QWidget *parent)
-    : QWidget(parent), m_scope(scope), m_model(new ItemModel(this)),
-      m_filters(new ItemFilters(scope == Scope::Workshop)), m_table(makeTable(m_model, scope)),
-      m_headline(new QLabel), m_empty(new QLabel), m_list(new QComboBox),
+    : QWidget(parent),
+      m_scope(scope),
+      m_model(new ItemModel(this)),
+      m_filters(new ItemFilters(scope == Scope::Workshop)),
+      m_table(makeTable(m_model, scope)),
+      m_headline(new QLabel),
+      m_empty(new QLabel),
+      m_list(new QComboBox),
       m_accept(addButton(tr("&Accept as it is…"), "acceptChosen")),
       m_sendBack(addButton(tr("Send bac&k…"), "sendBackChosen"))
 {
     m_headline->setObjectName("reviewHeadline");
     m_headline->setFont(wording::font(wording::TextSize::Title));
+    m_headline->setWordWrap(true);
     m_empty->setObjectName("reviewEmpty");
     m_empty->setFont(wording::font(wording::TextSize::Heading));
     m_empty->setWordWrap(true);
@@ -81,15 +92,15 @@ QWidget *ReviewDesk::makeFoot()
         m_list->addItem({});
     connect(m_list, &QComboBox::currentIndexChanged, this, [this](int index) {
         m_model->setList(static_cast<List>(index));
+        fitColumns();
         tellCounts();
     });
     auto *foot = new QWidget;
-    auto *row = new QHBoxLayout(foot);
-    row->setContentsMargins(0, 0, 0, 0);
+    auto *row = new WrapRow(2 * wording::gridStep);
     row->addWidget(m_sendBack);
     row->addWidget(m_accept);
-    row->addStretch(1);
     row->addWidget(m_list);
+    foot->setLayout(row);
     return foot;
 }
 
@@ -99,7 +110,17 @@ void ReviewDesk::show(Desk desk, const wording::NumberForm &form, bool judged)
     m_filters->offer(desk);
     m_model->setDesk(std::move(desk), form);
     followFilters();
+    fitColumns();
+}
+
+/// What was decided and why is what the two further lists are read for: there it has the room of the finding.
+void ReviewDesk::fitColumns()
+{
+    const bool waiting = m_list->currentIndex() == static_cast<int>(List::Waiting);
+    m_table->setColumnHidden(ItemModel::Finding, !waiting);
     m_table->resizeColumnsToContents();
+    const int widest = (waiting ? lettersDecided : lettersDecidedAlone) * m_table->fontMetrics().averageCharWidth();
+    m_table->setColumnWidth(ItemModel::Decided, std::min(m_table->columnWidth(ItemModel::Decided), widest));
 }
 
 void ReviewDesk::followFilters()
@@ -143,9 +164,10 @@ void ReviewDesk::tellEmpty()
     m_table->setVisible(!empty);
     m_empty->setVisible(empty);
     if (!m_judged)
-        m_empty->setText(m_scope == Scope::OnePass
-                             ? tr("Nothing is judged yet. Read some notes, and choose what the instrument is judged by.")
-                             : tr("No instrument has both readings and a tolerance set yet."));
+        m_empty->setText(
+            m_scope == Scope::OnePass
+                ? tr("Nothing is judged yet. Read some notes, and choose what the instrument is judged by.")
+                : tr("No instrument has both readings and a tolerance set yet."));
     else if (m_list->currentIndex() == static_cast<int>(List::Conceded))
         m_empty->setText(tr("Nothing shown was accepted as it is."));
     else if (m_list->currentIndex() == static_cast<int>(List::Mended))

@@ -42,6 +42,7 @@ signals:
 private:
     [[nodiscard]] QPushButton *addButton(const QString &text, const char *name);
     [[nodiscard]] QWidget *makeFoot();
+    void fitColumns();
     void followFilters();
     void tellCounts();
     void tellEmpty();

@@ -1,46 +1,19 @@
-// A full disk, made by a limit on the size of files; with HAMMERLINE_SMALL_DISK=<folder on a small file system> by a
+// What the window does on a full disk; with HAMMERLINE_SMALL_DISK=<folder on a small file system> by a
 // disk that is full in truth.
+#include "app/main_window/full_disk.h"
 #include "app/main_window/window_desk.h"
 #include "logbook/verify_history.h"
+#include "main_window/daily_backup.h"
 #include "main_window/guarded_application.h"
 
 #include <QFile>
 
-#include <csignal>
 #include <filesystem>
-#include <sys/resource.h>
 
 namespace hammerline::main_window {
 namespace {
 
 namespace fs = std::filesystem;
-
-/// No file of this process grows beyond its size now, plus `more`, until it is lifted.
-class FullDisk {
-public:
-    FullDisk(const std::string &file, std::uintmax_t more)
-    {
-        m_signal = std::signal(SIGXFSZ, SIG_IGN);
-        getrlimit(RLIMIT_FSIZE, &m_before);
-        std::uintmax_t largest = fs::file_size(file);
-        if (fs::exists(file + "-wal"))
-            largest = std::max(largest, fs::file_size(file + "-wal"));
-        const rlimit limit{largest + more, m_before.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &limit);
-    }
-    FullDisk(const FullDisk &) = delete;
-    FullDisk &operator=(const FullDisk &) = delete;
-    ~FullDisk() { lift(); }
-    void lift()
-    {
-        setrlimit(RLIMIT_FSIZE, &m_before);
-        std::signal(SIGXFSZ, m_signal);
-    }
-
-private:
-    rlimit m_before{};
-    void (*m_signal)(int) = nullptr;
-};
 
 class FullDiskDesk : public WindowDesk {
 protected:
@@ -58,7 +31,7 @@ TEST_F(FullDiskDesk, TheWindowSaysSoAtOnceKeepsWhatIsTypedAndGoesOnWhenThereIsRo
 {
     const auto window = openWindow();
     auto *field = part<QLineEdit>(*window, "entryField");
-    FullDisk full(shop.path(), 8 * 1024);
+    FullDisk full(largestOf(shop.path()) + 8 * 1024);
     const std::size_t before = typeUntilTrouble(*window);
     ASSERT_TRUE(part(*window, "troubleBar")->isVisible());
     EXPECT_LT(before, 88u);
@@ -80,6 +53,40 @@ TEST_F(FullDiskDesk, TheWindowSaysSoAtOnceKeepsWhatIsTypedAndGoesOnWhenThereIsRo
     EXPECT_TRUE(logbook::verifyHistory(shop.path()).whole());
 }
 
+TEST_F(FullDiskDesk, ABackupOfTheDayThatFindsNoRoomIsToldWhileTheLogbookAndThePollingGoOn)
+{
+    const std::string path = folder.filePath("small.hammerline").toStdString();
+    ASSERT_TRUE(shop.book.copyTo(path));
+    const auto folderOfBackups = backupFolder(path);
+    MainWindow window(surroundings());
+    ASSERT_TRUE(window.openLogbook(QString::fromStdString(path)));
+    window.show();
+    // The log that the window writes to is new and short; a whole copy is not.
+    FullDisk full(fs::file_size(path) - 1);
+    auto *bar = part(window, "troubleBar");
+    QTRY_VERIFY_WITH_TIMEOUT(bar->isVisible(), 4 * MainWindow::pollMilliseconds);
+    EXPECT_TRUE(part<QLabel>(window, "troubleText")->text().startsWith("The backup of the day was not made"))
+        << part<QLabel>(window, "troubleText")->text().toStdString();
+    EXPECT_TRUE(fs::is_empty(folderOfBackups)) << "no half of a copy takes the room that is missing";
+    type(window, "46.2");
+    const auto readings = [&] { return window.workshop().pass()->readings.size(); };
+    EXPECT_EQ(readings(), 1u);
+    auto others = logbook::Logbook::open(path);
+    others.markFault(shop.pass.id, {keyboard::Note(3), "blocking"}, shop.stamp());
+    others.enter(shop.pass.id,
+                 {.place = {catalogue::Quantity::LetOff, keyboard::Note(7), 1},
+                  .value = units::Length::millimetres(3),
+                  .typed = "3"},
+                 shop.stamp());
+    QTRY_COMPARE_WITH_TIMEOUT(readings(), 2u, 4 * MainWindow::pollMilliseconds);
+    full.lift();
+    QTest::mouseClick(part(window, "troubleAgain"), Qt::LeftButton);
+    EXPECT_FALSE(bar->isVisible());
+    ASSERT_FALSE(fs::is_empty(folderOfBackups));
+    EXPECT_TRUE(logbook::verifyHistory(fs::directory_iterator(folderOfBackups)->path().string()).whole());
+    EXPECT_TRUE(logbook::verifyHistory(path).whole());
+}
+
 TEST_F(FullDiskDesk, ASmallFileSystemThatIsFullLosesNothingShown)
 {
     const QString disk = qEnvironmentVariable("HAMMERLINE_SMALL_DISK", folder.path());
@@ -90,7 +97,7 @@ TEST_F(FullDiskDesk, ASmallFileSystemThatIsFullLosesNothingShown)
     window.show();
     std::optional<FullDisk> limited;
     if (disk == folder.path())
-        limited.emplace(path, 32 * 1024);
+        limited.emplace(largestOf(path) + 32 * 1024);
     const std::size_t before = typeUntilTrouble(window);
     ASSERT_TRUE(part(window, "troubleBar")->isVisible());
     EXPECT_EQ(part<QLineEdit>(window, "entryField")->text(), "3.1");

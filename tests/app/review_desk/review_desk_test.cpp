@@ -11,6 +11,8 @@
 #include <QTest>
 #include <gtest/gtest.h>
 
+#include <set>
+
 namespace hammerline::review_desk {
 namespace {
 
@@ -149,9 +151,34 @@ TEST_F(DeskShown, WhatWasDecidedIsOneListFurther)
     choose("deskList", "Accepted as it is (1)");
     ASSERT_EQ(model().rowCount(), 1);
     EXPECT_EQ(model().index(0, ItemModel::Decided).data().toString(), "accepted by Ben: the owner wants it so");
+    EXPECT_TRUE(desk.findChild<QTableView *>("reviewTable")->isColumnHidden(ItemModel::Finding));
     choose("deskList", "Sent back and mended (0)");
     EXPECT_EQ(model().rowCount(), 0);
     EXPECT_TRUE(desk.chosenItems().empty());
+}
+
+TEST_F(DeskShown, FiltersAndButtonsGoOnInAFurtherLineWhereTheWidthDoesNotHoldThem)
+{
+    showTwo();
+    const std::vector names{"showOut",   "showMissing",  "filterInstrument", "filterQuantity", "filterPerson",
+                            "filterAge", "acceptChosen", "sendBackChosen",   "deskList"};
+    const auto lines = [&](int width, const std::vector<const char *> &of) {
+        desk.resize(width, 700);
+        desk.QWidget::show();
+        QCoreApplication::processEvents();
+        std::set<int> tops;
+        for (const char *name : of) {
+            const auto *part = desk.findChild<QWidget *>(name);
+            const QRect shown(part->mapTo(&desk, QPoint(0, 0)), part->size());
+            EXPECT_TRUE(desk.rect().contains(shown)) << name << " is cut at a width of " << width;
+            tops.insert(shown.center().y() / 8);
+        }
+        return tops.size();
+    };
+    EXPECT_EQ(lines(1600, {"acceptChosen", "sendBackChosen", "deskList"}), 1u);
+    lines(1600, names);
+    EXPECT_GT(lines(420, {"acceptChosen", "sendBackChosen", "deskList"}), 1u);
+    lines(420, names);
 }
 
 TEST_F(DeskShown, SaysThatNothingIsJudgedInsteadOfShowingAnEmptyTable)
