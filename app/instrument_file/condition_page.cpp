@@ -42,13 +42,14 @@ ConditionPage::ConditionPage(QWidget *parent) : QWidget(parent)
     grid->setVerticalSpacing(2 * wording::gridStep);
     for (const auto moment : {dossier::Moment::AsReceived, dossier::Moment::AsItLeaves}) {
         grid->addWidget(makeHead(wording::nameOf(moment)), 0, columnOfMoment(moment), 1, columnsOfMoment);
-        grid->setColumnStretch(columnOfMoment(moment) + 1, 1);
+        grid->setColumnStretch(columnOfMoment(moment) + 1, 100);
     }
     for (int area = 0; area < dossier::areas; ++area) {
         grid->addWidget(new QLabel(wording::nameOf(static_cast<dossier::Area>(area))), area + 1, 0);
         for (const auto moment : {dossier::Moment::AsReceived, dossier::Moment::AsItLeaves})
             addFields(grid, {moment, static_cast<dossier::Area>(area)});
     }
+    grid->setColumnStretch(grid->columnCount(), 1); // what is left where the fields are at their widest
     column->addLayout(grid);
     column->addStretch(1);
 }
@@ -67,6 +68,7 @@ void ConditionPage::addFields(QGridLayout *grid, const dossier::ConditionPlace &
     fields.words->setObjectName("words-" + id);
     fields.words->setAccessibleName(tr("%1: in words").arg(name));
     fields.words->setMaxLength(2000);
+    fields.words->setMaximumWidth(widestLine(*fields.words));
     grid->addWidget(fields.grade, static_cast<int>(place.area) + 1, columnOfMoment(place.moment));
     grid->addWidget(fields.words, static_cast<int>(place.area) + 1, columnOfMoment(place.moment) + 1);
     connect(fields.grade, &QComboBox::currentIndexChanged, this, [this, place] { tell(place); });

@@ -46,6 +46,7 @@ DriftPage::DriftPage(QWidget *parent)
     auto *column = columnOf(this);
     column->addWidget(m_story);
     column->addWidget(m_table, 1);
+    column->addStretch(0); // while there is no table, the words stay at the top
     showNothing();
 }
 

@@ -21,8 +21,10 @@ SalePage::SalePage(QWidget *parent) : QWidget(parent)
     m_remark = addLine(form, tr("Remark"), "saleRemark");
     column->addLayout(form);
     column->addStretch(1);
-    for (QLineEdit *line : {m_buyer, m_price, m_remark})
+    for (QLineEdit *line : {m_buyer, m_price, m_remark}) {
+        line->setMaximumWidth(widestLine(*line));
         connect(line, &QLineEdit::editingFinished, this, &SalePage::tell);
+    }
 }
 
 void SalePage::tell()

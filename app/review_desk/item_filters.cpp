@@ -19,15 +19,15 @@ constexpr int dayHours = 24;
 
 ItemFilters::ItemFilters(bool wide, QWidget *parent) : QWidget(parent)
 {
-    // Two rows where there are many: a small screen is not wide enough for all.
-    auto *rows = new QBoxLayout(wide ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, this);
+    // Two rows where there are many, each going on in a further line where the screen is not wide enough.
+    auto *rows = new QVBoxLayout(this);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(wording::gridStep);
-    for (WrapRow **row : {&m_kindRow, &m_choiceRow}) {
-        *row = new WrapRow(3 * wording::gridStep);
-        rows->addLayout(*row);
-    }
-    rows->setStretch(1, 1);
+    m_kindRow = new WrapRow(3 * wording::gridStep);
+    rows->addLayout(m_kindRow);
+    m_choiceRow = wide ? new WrapRow(3 * wording::gridStep) : m_kindRow;
+    if (wide)
+        rows->addLayout(m_choiceRow);
     addKind(review::Kind::Out, tr("Out"), "showOut");
     addKind(review::Kind::Marginal, tr("Close to the limit"), "showMarginal");
     addKind(review::Kind::Uneven, tr("Uneven"), "showUneven");

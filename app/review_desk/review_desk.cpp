@@ -9,7 +9,10 @@
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QTableView>
+
+#include <algorithm>
 
 namespace hammerline::review_desk {
 
@@ -17,7 +20,7 @@ namespace {
 
 // Longer words are shown whole by their tooltip and in the record.
 constexpr int lettersDecided = 32;
-constexpr int lettersDecidedAlone = 66;
+constexpr int lettersOfWords = 24;
 
 QTableView *makeTable(ItemModel *model, Scope scope)
 {
@@ -37,6 +40,11 @@ QTableView *makeTable(ItemModel *model, Scope scope)
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->setColumnHidden(ItemModel::Instrument, scope == Scope::OnePass);
     return table;
+}
+
+bool anyDecided(const Desk &desk)
+{
+    return std::ranges::any_of(desk.items, [](const review::Item &item) { return item.sentBack.has_value(); });
 }
 
 } // namespace
@@ -118,9 +126,35 @@ void ReviewDesk::fitColumns()
 {
     const bool waiting = m_list->currentIndex() == static_cast<int>(List::Waiting);
     m_table->setColumnHidden(ItemModel::Finding, !waiting);
+    m_table->setColumnHidden(ItemModel::Decided, waiting && !anyDecided(m_model->desk()));
+    m_table->horizontalHeader()->setStretchLastSection(false); // else its width is not that of its contents
     m_table->resizeColumnsToContents();
-    const int widest = (waiting ? lettersDecided : lettersDecidedAlone) * m_table->fontMetrics().averageCharWidth();
-    m_table->setColumnWidth(ItemModel::Decided, std::min(m_table->columnWidth(ItemModel::Decided), widest));
+    if (waiting) {
+        const int widest = lettersDecided * m_table->fontMetrics().averageCharWidth();
+        m_table->setColumnWidth(ItemModel::Decided, std::min(m_table->columnWidth(ItemModel::Decided), widest));
+    }
+    m_readByWidth = m_table->columnWidth(ItemModel::ReadBy);
+    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_wordsWidth = m_table->columnWidth(waiting ? ItemModel::Finding : ItemModel::Decided);
+    giveRoom();
+}
+
+/// The column of words takes what the others leave; all of it where there is room, but always some.
+void ReviewDesk::giveRoom()
+{
+    const bool waiting = m_list->currentIndex() == static_cast<int>(List::Waiting);
+    const int words = waiting ? ItemModel::Finding : ItemModel::Decided;
+    int others = m_readByWidth;
+    for (int column = 0; column < ItemModel::ReadBy; ++column)
+        others += column == words ? 0 : m_table->columnWidth(column); // 0 where it is hidden
+    const int least = lettersOfWords * m_table->fontMetrics().averageCharWidth();
+    m_table->setColumnWidth(words, std::min(m_wordsWidth, std::max(least, m_table->viewport()->width() - others)));
+}
+
+void ReviewDesk::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    giveRoom();
 }
 
 void ReviewDesk::followFilters()

@@ -39,16 +39,22 @@ signals:
     void acceptWanted(const std::vector<hammerline::review::Item> &items);
     void sendBackWanted(const std::vector<hammerline::review::Item> &items);
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
     [[nodiscard]] QPushButton *addButton(const QString &text, const char *name);
     [[nodiscard]] QWidget *makeFoot();
     void fitColumns();
+    void giveRoom();
     void followFilters();
     void tellCounts();
     void tellEmpty();
 
     Scope m_scope;
     bool m_judged = false;
+    int m_readByWidth = 0;
+    int m_wordsWidth = 0; ///< of the column of words, all of it shown
     ItemModel *m_model;
     ItemFilters *m_filters;
     QTableView *m_table;

@@ -73,6 +73,11 @@ QLabel *makeHint(const QString &text)
     return label;
 }
 
+int widestLine(const QWidget &field)
+{
+    return widestLetters * field.fontMetrics().averageCharWidth();
+}
+
 QVBoxLayout *columnOf(QWidget *page)
 {
     auto *column = new QVBoxLayout(page);

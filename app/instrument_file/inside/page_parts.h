@@ -26,6 +26,9 @@ void makeCurrent(QTableWidget *table, const QString &key);
 [[nodiscard]] QPushButton *addButton(QHBoxLayout *row, const QString &text, const char *name);
 /// A line of second rank: what a page is for, what to do first.
 [[nodiscard]] QLabel *makeHint(const QString &text);
+/// No wider than a line is read in, however wide the screen is.
+inline constexpr int widestLetters = 90;
+[[nodiscard]] int widestLine(const QWidget &field);
 /// The margins of a page.
 [[nodiscard]] QVBoxLayout *columnOf(QWidget *page);
 
