@@ -13,7 +13,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size
 
 namespace {
 
-constexpr int mutationsPerSeed = 400;
+constexpr std::size_t mutations = 2400; ///< in all, evenly over the seeds
 
 void run(const std::string &input)
 {
@@ -64,11 +64,12 @@ int main(int argc, char **argv)
         return 2;
     std::sort(seeds.begin(), seeds.end());
     std::mt19937 dice(20260301); // NOLINT(bugprone-random-generator-seed): the same run every time is the point
+    const std::size_t rounds = std::max<std::size_t>(mutations / seeds.size(), 1);
     run({});
     for (const std::string &seed : seeds) {
         run(seed);
-        for (int round = 0; round < mutationsPerSeed; ++round)
+        for (std::size_t round = 0; round < rounds; ++round)
             run(mutated(seed, dice));
     }
-    std::printf("%zu seeds, %zu inputs\n", seeds.size(), seeds.size() * (mutationsPerSeed + 1) + 1);
+    std::printf("%zu seeds, %zu inputs\n", seeds.size(), seeds.size() * (rounds + 1) + 1);
 }
