@@ -1,10 +1,9 @@
 #include "charts/charts.h"
 
+#include "exchange/csv_text.h"
 #include "units/units.h"
 
 #include <QByteArray>
-
-#include <string_view>
 
 namespace hammerline::charts {
 
@@ -36,16 +35,6 @@ std::string figure(const std::optional<double> &value)
     return value ? QByteArray::number(*value, 'g', 9).toStdString() : std::string();
 }
 
-/// Quoted where need be; a spreadsheet must not take it for a formula.
-std::string words(const std::string &text)
-{
-    const bool formula = !text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos;
-    QString cell = (formula ? QStringLiteral("'") : QString()) + QString::fromStdString(text);
-    if (cell.contains(',') || cell.contains('"') || cell.contains('\n') || cell.contains('\r'))
-        cell = '"' + cell.replace('"', QStringLiteral("\"\"")) + '"';
-    return cell.toStdString();
-}
-
 std::string changeLine(const tolerance::Verdict &verdict, const tolerance::Verdict &earlier)
 {
     const auto dimension = catalogue::infoOf(verdict.quantity).dimension;
@@ -73,9 +62,9 @@ std::string changesCsv(const ChartData &data)
 
 std::string trendLine(const analysis::Trend &trend, const analysis::TrendPoint &point)
 {
-    std::string text = std::string(catalogue::idOf(trend.quantity)) + ',' + words(trend.section) + ',';
+    std::string text = std::string(catalogue::idOf(trend.quantity)) + ',' + exchange::csvText(trend.section) + ',';
     text += std::to_string(point.pass.id) + ',' + std::string(readings::idOf(point.pass.purpose)) + ',';
-    text += readings::isoDate(point.pass.began) + ',' + words(point.pass.person) + ',';
+    text += readings::isoDate(point.pass.began) + ',' + exchange::csvText(point.pass.person) + ',';
     text += figure(point.pass.climate.celsius) + ',' + figure(point.pass.climate.relativeHumidityPercent) + ',';
     text += std::to_string(trend.notes.size()) + ',';
     text += units::displaySymbol(catalogue::infoOf(trend.quantity).dimension) + ',' + figure(point.mean);

@@ -2,6 +2,7 @@
 
 #include "charts/inside/picture_export.h"
 #include "charts/inside/study_frame.h"
+#include "exchange/csv_text.h"
 #include "wording/wording.h"
 
 #include <QCoreApplication>
@@ -65,24 +66,12 @@ QString componentsAnswer(const StudyChartData &data)
         .arg(part(variance.note), part(variance.reproducibility), part(variance.repeatability));
 }
 
-std::string cellOf(const std::string &name)
-{
-    const bool formula = !name.empty() && std::string_view("=+-@").find(name.front()) != std::string_view::npos;
-    std::string cell = formula ? "'" : "";
-    bool quoted = false;
-    for (const char c : name) {
-        quoted = quoted || c == ',' || c == '"';
-        cell += c == '"' ? "\"\"" : std::string(1, c);
-    }
-    return quoted ? '"' + cell + '"' : cell;
-}
-
 std::string trialsText(const StudyChartData &data)
 {
     const char *unit = units::displaySymbol(catalogue::infoOf(data.quantity).dimension);
     std::string text = "note,person,take,value (" + std::string(unit) + ")\n";
     for (const analysis::Trial &trial : data.trials)
-        text += trial.note.name() + ',' + cellOf(trial.person) + ',' + std::to_string(trial.take) + ',' +
+        text += trial.note.name() + ',' + exchange::csvText(trial.person) + ',' + std::to_string(trial.take) + ',' +
                 units::exactDecimal(trial.value) + '\n';
     return text;
 }

@@ -139,7 +139,7 @@ private:
             trial.note = note.value();
         else
             add(note.fault().problem);
-        trial.person = std::string(cell(personColumn));
+        trial.person = plainText(cell(personColumn));
         if (trial.person.empty())
             add("the person is missing; who read the value would be right");
         trial.take = readTake();

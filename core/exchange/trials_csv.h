@@ -20,7 +20,7 @@ struct TrialsCsvOptions {
 
 /// In the order of the file. A file with any fault is refused whole, every fault with the first line of its row: an
 /// unknown or missing column, a cell that is empty or cannot be read, a note, person and take twice. Whether the trials
-/// make a study is for analysis::gaugeStudy to say.
+/// make a study is for analysis::gaugeStudy to say. A person's name is read as csvText (csv_text.h) writes it.
 [[nodiscard]] outcome::Outcome<std::vector<analysis::Trial>> readTrialsCsv(std::string_view text,
                                                                            const TrialsCsvOptions &options);
 

@@ -10,9 +10,12 @@ inline std::vector<std::string> cellsOf(const std::string &csv)
 {
     std::vector<std::string> cells(1);
     bool quoted = false;
-    for (const char letter : csv) {
-        if (letter == '"')
-            quoted = !quoted; // a doubled mark closes and opens again; which one it was does not matter here
+    for (std::size_t at = 0; at < csv.size(); ++at) {
+        const char letter = csv[at];
+        if (letter == '"' && quoted && at + 1 < csv.size() && csv[at + 1] == '"')
+            cells.back() += csv[++at];
+        else if (letter == '"')
+            quoted = !quoted;
         else if (!quoted && (letter == ',' || letter == '\n' || letter == '\r'))
             cells.emplace_back();
         else

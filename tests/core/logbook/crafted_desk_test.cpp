@@ -1,6 +1,7 @@
 // Crafted files, as in crafted_file_test.cpp: what stands in the tables of the lead's desk and of an instrument's file.
 
 #include "core/logbook/logbook_fixture.h"
+#include "logbook/gauge_studies.h"
 #include "logbook/hand_over.h"
 #include "logbook/verify_history.h"
 #include "support/small_jpeg.h"
@@ -22,6 +23,9 @@ protected:
         writeAll();
         RawDatabase(file()).run("PRAGMA writable_schema = ON; " + sql);
     }
+    const analysis::StudyPlan plan{
+        .notes = {keyboard::Note(5), keyboard::Note(40)}, .people = {"Ada", "Ben"}, .takes = 2, .seed = 11};
+
     void writeAll() const
     {
         Logbook book = withPass();
@@ -44,6 +48,9 @@ protected:
         book.chooseRoute(1, {.route = "x"}, ada);
         book.rememberTolerance(1, {.id = "x", .text = "{}"}, ada);
         book.confirmSlip(1, {.place = letOff(1), .value = units::Length::nanometres(1), .suspicion = "x"}, ada);
+        GaugeStudies studies(book);
+        static_cast<void>(studies.plan({.gauge = {.name = "rule"}, .plan = plan}, ada).value());
+        static_cast<void>(studies.enter(1, orderOf(plan).front(), units::Length::nanometres(5), "5", ada).value());
         static_cast<void>(book.signPass(1, {.action = catalogue::ActionKind::Vertical}, {}, ada, "fit").value());
         static_cast<void>(book.beginSpotCheck(
             {.instrument = 1, .began = moment(9)},
@@ -62,6 +69,11 @@ protected:
             static_cast<void>(book.refusal(1));
             for (const auto &check : book.spotChecks(1))
                 static_cast<void>(book.spotCheck(check.id));
+            const GaugeStudies studies(book);
+            for (const auto &study : studies.all()) {
+                static_cast<void>(studies.trials(study.id));
+                static_cast<void>(studies.undoable(study.id));
+            }
             static_cast<void>(book.faultMarks(1));
             static_cast<void>(book.keptPlan(1));
             static_cast<void>(book.workDone(1));
@@ -76,8 +88,9 @@ protected:
     }
 };
 
-constexpr const char *tables[] = {"pass_standing", "concession", "sent_back",      "spot_check", "action_setup",
-                                  "work_entry",    "sale",       "condition_said", "photograph", "picture"};
+constexpr const char *tables[] = {"pass_standing", "concession", "sent_back",   "spot_check",
+                                  "action_setup",  "work_entry", "sale",        "condition_said",
+                                  "photograph",    "picture",    "gauge_study", "gauge_trial"};
 
 TEST_F(CraftedDeskTest, AsItWasWrittenIsUsed)
 {
@@ -126,6 +139,12 @@ TEST_F(CraftedDeskTest, WrongWordsAndImpossibleNumbersAreRefusedOrReadAsWhatThey
              "UPDATE picture SET jpeg = zeroblob(0)",
              "DELETE FROM picture",
              "UPDATE sale SET buyer = NULL, price = hex(zeroblob(100000))",
+             "UPDATE gauge_study SET notes = '400 -9', people = NULL, takes = 9223372036854775807",
+             "UPDATE gauge_study SET people = replace(hex(zeroblob(200000)), '00', 'a,')",
+             "UPDATE gauge_study SET quantity = 99, seed = -1, unit = 'ell'",
+             "UPDATE gauge_study SET resolution = -9223372036854775807 - 1, at = 9223372036854775807, instrument = 77",
+             "UPDATE gauge_trial SET note = 9223372036854775807, take = -5",
+             "UPDATE gauge_trial SET study = 9, value = -9223372036854775807 - 1, typed = NULL",
              "UPDATE work_done SET seconds = -9223372036854775807 - 1",
              "UPDATE confirmed_slip SET value = 9223372036854775807, quantity = 99",
              "UPDATE fault_mark SET marked = 7, note = 9223372036854775807",

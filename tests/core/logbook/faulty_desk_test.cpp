@@ -2,6 +2,7 @@
 // backup and an instrument taken over from another logbook.
 
 #include "core/logbook/faulty_days.h"
+#include "logbook/gauge_studies.h"
 #include "logbook/hand_over.h"
 #include "support/small_jpeg.h"
 
@@ -16,10 +17,12 @@ std::string uidOf(char digit)
     return std::string(32, digit);
 }
 
-/// Everything there is about every instrument, and the pictures.
+const analysis::StudyPlan studyPlan{.notes = {Note(5), Note(40)}, .people = {"Ada", "Ben"}, .takes = 2, .seed = 11};
+
+/// Everything there is about every instrument, and the pictures; the digest covers the rest.
 std::string stateOf(const Logbook &book)
 {
-    std::string state = std::to_string(book.newestDeed()) + " deeds";
+    std::string state = std::to_string(book.newestDeed()) + " deeds, " + book.digest(book.newestDeed());
     for (const auto &each : book.instruments())
         state += '\n' + book.handOver(each.id).value();
     return state;
@@ -126,6 +129,13 @@ void deskStep(Desk &desk, int number)
     case 16:
         book.strikeWork(1, uidOf('c'), ben, "another piano");
         break;
+    case 17:
+        static_cast<void>(GaugeStudies(book).plan({.gauge = {.name = "rule"}, .plan = studyPlan}, ben).value());
+        break;
+    case 18:
+        static_cast<void>(
+            GaugeStudies(book).enter(1, orderOf(studyPlan).front(), units::Length::nanometres(5), "5", ben).value());
+        break;
     default:
         static_cast<void>(book.undo(book.undoableOfInstrument(1).value(), ben));
     }
@@ -143,7 +153,7 @@ void step(Desk &desk, int number)
 
 class FaultyDeskTest : public FaultyDays {
 protected:
-    FaultyDeskTest() : FaultyDays({.steps = 18, .step = step, .stateOf = stateOf}) {}
+    FaultyDeskTest() : FaultyDays({.steps = 20, .step = step, .stateOf = stateOf}) {}
 };
 
 TEST_F(FaultyDeskTest, AfterOneFailedCallNothingIsLostAndTheWorkGoesOn)
