@@ -68,13 +68,15 @@ public:
         const auto book = openToRead(m_logbook);
         std::vector<review::JudgedPass> passes;
         std::map<std::int64_t, std::string> names;
-        for (const instrument::Instrument &instrument : book.instruments()) {
-            if (instrument.state == instrument::State::Delivered)
+        for (const logbook::InstrumentLine &line : book.instrumentLines()) {
+            const auto instrument =
+                line.state == instrument::State::Delivered ? std::nullopt : book.instrument(line.id);
+            if (!instrument)
                 continue;
-            auto judged = judgedNow(book, instrument);
+            auto judged = judgedNow(book, *instrument);
             if (!judged)
                 return judged.faults();
-            names[instrument.id] = instrument.name;
+            names[line.id] = line.name;
             for (review::JudgedPass &pass : judged.value())
                 passes.push_back(std::move(pass));
         }

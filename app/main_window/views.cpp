@@ -132,8 +132,11 @@ void Views::fillLists()
         return;
     Workshop::Queue queue = current() == View::Worst ? m_workshop.queueOfPass() : m_workshop.queue();
     review_desk::Desk desk{std::move(queue.items), std::move(queue.conceded), std::move(queue.mended), {}, {}};
-    for (const instrument::Instrument &each : m_workshop.instruments())
-        desk.names[each.id] = QString::fromStdString(each.name);
+    for (const logbook::InstrumentLine &each : m_workshop.instruments())
+        if (each.state != instrument::State::Delivered)
+            desk.names[each.id] = QString::fromStdString(each.name);
+    if (const auto *chosen = m_workshop.instrument())
+        desk.names[chosen->id] = QString::fromStdString(chosen->name);
     desk.now = m_workshop.isOpen() ? m_workshop.stamp().at : readings::Instant{};
     (current() == View::Worst ? m_worst : m_review)->show(std::move(desk), m_form, queue.judged);
 }

@@ -47,6 +47,16 @@ Workshop::Queue laidOut(const std::vector<review::JudgedPass> &passes)
     return queue;
 }
 
+/// The first that stands in the workshop, else the first; null: there is none.
+const logbook::InstrumentLine *firstOf(const std::vector<logbook::InstrumentLine> &lines)
+{
+    const auto here =
+        std::ranges::find_if(lines, [](const auto &line) { return line.state != instrument::State::Delivered; });
+    if (here != lines.end())
+        return &*here;
+    return lines.empty() ? nullptr : &lines.front();
+}
+
 } // namespace
 
 QString nameOf(const PassInView &pass)
@@ -70,14 +80,15 @@ void Workshop::use(logbook::Logbook book)
     m_book.emplace(std::move(book));
     readInstruments();
     emit instrumentsChanged();
-    if (!m_instruments.empty())
-        chooseInstrument(m_instruments.front().id);
+    if (const auto *first = firstOf(m_instruments))
+        chooseInstrument(first->id);
 }
 
 void Workshop::close()
 {
     m_instruments.clear();
     m_instrument = 0;
+    m_chosen.reset();
     m_pass.reset();
     m_before.reset();
     m_set.reset();
@@ -122,12 +133,6 @@ void Workshop::instrumentsTouched()
 std::vector<readings::Pass> Workshop::passesOf(instrument::InstrumentId id) const
 {
     return m_book ? m_book->passes(id) : std::vector<readings::Pass>{};
-}
-
-const instrument::Instrument *Workshop::instrument() const
-{
-    const auto found = std::ranges::find(m_instruments, m_instrument, &instrument::Instrument::id);
-    return found == m_instruments.end() ? nullptr : &*found;
 }
 
 analysis::Summaries Workshop::summaries() const
@@ -191,21 +196,27 @@ Workshop::Queue Workshop::queue()
 {
     forgetTouched();
     std::vector<review::JudgedPass> judged;
-    for (const instrument::Instrument &each : m_instruments) {
+    Sets sets;
+    for (const logbook::InstrumentLine &each : m_instruments) {
         if (each.state == instrument::State::Delivered)
             continue;
         auto known = m_judged.find(each.id);
         if (known == m_judged.end())
-            known = m_judged.emplace(each.id, judgedNow(each)).first;
+            known = m_judged.emplace(each.id, judgedNow(each.id, sets)).first;
         judged.insert(judged.end(), known->second.begin(), known->second.end());
     }
     return laidOut(judged);
 }
 
-std::vector<review::JudgedPass> Workshop::judgedNow(const instrument::Instrument &of) const
+std::vector<review::JudgedPass> Workshop::judgedNow(instrument::InstrumentId id, Sets &sets) const
 {
-    const auto set = setOf(of);
-    return set ? logbook::passesToReview(*m_book, of, *set) : std::vector<review::JudgedPass>{};
+    const auto of = m_book->instrument(id);
+    if (!of)
+        return {};
+    auto known = sets.find(of->toleranceText);
+    if (known == sets.end())
+        known = sets.emplace(of->toleranceText, setOf(*of)).first;
+    return known->second ? logbook::passesToReview(*m_book, *of, *known->second) : std::vector<review::JudgedPass>{};
 }
 
 void Workshop::forgetTouched()
@@ -245,13 +256,13 @@ PassInView Workshop::view(const readings::Pass &pass) const
 void Workshop::readInstruments()
 {
     m_seen = m_book->newestDeed();
-    m_instruments = m_book->instruments();
+    m_instruments = m_book->instrumentLines();
 }
 
 void Workshop::readSet()
 {
-    const auto *of = instrument();
-    m_set = of ? setOf(*of) : std::nullopt;
+    m_chosen = m_instrument != 0 ? m_book->instrument(m_instrument) : std::nullopt;
+    m_set = m_chosen ? setOf(*m_chosen) : std::nullopt;
 }
 
 void Workshop::readPass(Before before)
@@ -265,7 +276,7 @@ void Workshop::readPass(Before before)
     if (m_pass->check)
         return;
     for (const readings::Pass &each : passesOf(m_instrument)) {
-        if (each.purpose != readings::Purpose::AsFound || m_book->readingCount(each.id) == 0)
+        if (each.purpose != readings::Purpose::AsFound || !m_book->hasReadings(each.id))
             continue;
         if (each.id != m_pass->pass.id)
             m_before = known && known->pass == each ? std::move(known) : view(each);

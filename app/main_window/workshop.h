@@ -62,10 +62,10 @@ public:
     void instrumentsTouched();
 
     // What is chosen --------------------------------------------------------------------------------------------
-    [[nodiscard]] const std::vector<instrument::Instrument> &instruments() const { return m_instruments; }
+    [[nodiscard]] const std::vector<logbook::InstrumentLine> &instruments() const { return m_instruments; }
     [[nodiscard]] std::vector<readings::Pass> passesOf(instrument::InstrumentId id) const;
     /// Null: none is chosen.
-    [[nodiscard]] const instrument::Instrument *instrument() const;
+    [[nodiscard]] const instrument::Instrument *instrument() const { return m_chosen ? &*m_chosen : nullptr; }
     [[nodiscard]] const PassInView *pass() const { return m_pass ? &*m_pass : nullptr; }
     /// The first as-found pass with readings, to hold the chosen one against; null where that is the chosen one, and
     /// where the chosen one is a spot check: who reads again must not see what was read before.
@@ -114,15 +114,18 @@ private:
     /// The pass before is read again only where somebody may have touched it; one reading at the bench does not.
     enum class Before { Anew, AsItWas };
     void readPass(Before before = Before::Anew);
-    [[nodiscard]] std::vector<review::JudgedPass> judgedNow(const instrument::Instrument &of) const;
+    /// The sets met so far by their texts: a shop judges by a few.
+    using Sets = std::map<std::string, std::optional<tolerance::ToleranceSet>>;
+    [[nodiscard]] std::vector<review::JudgedPass> judgedNow(instrument::InstrumentId id, Sets &sets) const;
     void forgetTouched();
 
     Clock m_clock;
     std::string m_person;
     std::optional<logbook::Logbook> m_book;
     logbook::DeedId m_seen = 0;
-    std::vector<instrument::Instrument> m_instruments;
+    std::vector<logbook::InstrumentLine> m_instruments;
     instrument::InstrumentId m_instrument = 0;
+    std::optional<instrument::Instrument> m_chosen;
     std::optional<PassInView> m_pass;
     std::optional<PassInView> m_before;
     std::optional<tolerance::ToleranceSet> m_set;

@@ -48,7 +48,7 @@ QString describe(const instrument::Instrument &instrument)
 /// Says what it is only when it is asked: thousands of rows are made, a screenful is looked at.
 class InstrumentRow : public QTreeWidgetItem {
 public:
-    InstrumentRow(const Workshop &workshop, const instrument::Instrument &of)
+    InstrumentRow(const Workshop &workshop, const logbook::InstrumentLine &of)
         : QTreeWidgetItem({QString::fromStdString(of.name)}), m_workshop(workshop), m_id(of.id)
     {
         setChildIndicatorPolicy(ShowIndicator);
@@ -71,9 +71,8 @@ private:
     }
     [[nodiscard]] QVariant description() const
     {
-        const auto &all = m_workshop.instruments();
-        const auto found = std::ranges::find(all, m_id, &instrument::Instrument::id);
-        return found == all.end() ? QVariant() : QVariant(describe(*found));
+        const auto found = m_workshop.isOpen() ? m_workshop.book().instrument(m_id) : std::nullopt;
+        return found ? QVariant(describe(*found)) : QVariant();
     }
 
     const Workshop &m_workshop;
@@ -106,7 +105,7 @@ WorkshopPanel::WorkshopPanel(Workshop &workshop, QWidget *parent)
     connect(m_begin, &QPushButton::clicked, this, &WorkshopPanel::beginPassWanted);
     connect(m_set, &QPushButton::clicked, this, &WorkshopPanel::toleranceWanted);
     connect(m_tree, &QTreeWidget::currentItemChanged, this, &WorkshopPanel::choose);
-    connect(m_tree, &QTreeWidget::itemExpanded, this, &WorkshopPanel::addPasses);
+    connect(m_tree, &QTreeWidget::itemExpanded, this, &WorkshopPanel::unfold);
     connect(&m_workshop, &Workshop::instrumentsChanged, this, &WorkshopPanel::fill);
     connect(&m_workshop, &Workshop::passChosen, this, &WorkshopPanel::markChosen);
     auto *column = new QVBoxLayout(this);
@@ -121,17 +120,59 @@ WorkshopPanel::WorkshopPanel(Workshop &workshop, QWidget *parent)
 void WorkshopPanel::fill()
 {
     const QScopedValueRollback filling(m_filling, true);
+    const bool wasUnfolded = m_delivered != nullptr && m_delivered->isExpanded();
     m_tree->clear();
+    m_delivered = nullptr;
     QList<QTreeWidgetItem *> rows;
-    for (const instrument::Instrument &each : m_workshop.instruments())
-        rows << new InstrumentRow(m_workshop, each);
+    int delivered = 0;
+    for (const logbook::InstrumentLine &each : m_workshop.instruments())
+        if (each.state == instrument::State::Delivered)
+            ++delivered;
+        else
+            rows << new InstrumentRow(m_workshop, each);
     m_tree->addTopLevelItems(rows);
+    if (delivered > 0)
+        addDelivered(delivered, wasUnfolded);
     markChosen();
+}
+
+void WorkshopPanel::addDelivered(int count, bool unfolded)
+{
+    m_delivered = new QTreeWidgetItem(m_tree, {tr("Delivered (%1)").arg(QLocale().toString(count))});
+    m_delivered->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+    m_delivered->setChildIndicatorPolicy(QTreeWidgetItem::ShowIndicator);
+    m_delivered->setExpanded(unfolded);
+}
+
+void WorkshopPanel::unfold(QTreeWidgetItem *row)
+{
+    if (row != m_delivered)
+        return addPasses(row);
+    if (row->childCount() > 0)
+        return;
+    QList<QTreeWidgetItem *> rows;
+    for (const logbook::InstrumentLine &each : m_workshop.instruments())
+        if (each.state == instrument::State::Delivered)
+            rows << new InstrumentRow(m_workshop, each);
+    row->addChildren(rows);
+}
+
+QTreeWidgetItem *WorkshopPanel::rowOf(const instrument::Instrument &instrument)
+{
+    QTreeWidgetItem *above = m_tree->invisibleRootItem();
+    if (instrument.state == instrument::State::Delivered && m_delivered != nullptr) {
+        above = m_delivered;
+        above->setExpanded(true);
+    }
+    for (int i = 0; i < above->childCount(); ++i)
+        if (above->child(i)->data(0, instrumentRole).toLongLong() == instrument.id)
+            return above->child(i);
+    return nullptr;
 }
 
 void WorkshopPanel::addPasses(QTreeWidgetItem *row)
 {
-    if (row->childCount() > 0 || row->parent() != nullptr)
+    if (row->childCount() > 0 || row->data(0, passRole).isValid())
         return;
     const auto instrument = row->data(0, instrumentRole).toLongLong();
     const auto add = [row](const readings::Pass &pass, const QString &text) {
@@ -154,10 +195,7 @@ void WorkshopPanel::markChosen()
     const QScopedValueRollback filling(m_filling, true);
     const auto *instrument = m_workshop.instrument();
     const auto *pass = m_workshop.pass();
-    for (int i = 0; instrument && i < m_tree->topLevelItemCount(); ++i) {
-        QTreeWidgetItem *row = m_tree->topLevelItem(i);
-        if (row->data(0, instrumentRole).toLongLong() != instrument->id)
-            continue;
+    if (QTreeWidgetItem *row = instrument ? rowOf(*instrument) : nullptr) {
         addPasses(row);
         row->setExpanded(true);
         if (!pass)
@@ -171,7 +209,7 @@ void WorkshopPanel::markChosen()
 
 void WorkshopPanel::choose(QTreeWidgetItem *item)
 {
-    if (m_filling || item == nullptr)
+    if (m_filling || item == nullptr || item == m_delivered)
         return;
     const QVariant pass = item->data(0, passRole);
     if (pass.isValid())

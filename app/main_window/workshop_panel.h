@@ -1,5 +1,6 @@
 #pragma once
-// The workshop at the left: instruments, under each its passes, and what is known of the chosen one.
+// The workshop at the left: instruments, under each its passes, and what is known of the chosen one. What was delivered
+// stands folded away below the rest.
 
 #include "main_window/workshop.h"
 
@@ -24,7 +25,12 @@ signals:
 
 private:
     void fill();
-    /// Passes stand under a row from when it is first opened: a workshop may keep thousands of instruments.
+    /// Thousands may have been delivered: their rows are made when somebody looks for them.
+    void addDelivered(int count, bool unfolded);
+    void unfold(QTreeWidgetItem *row);
+    /// Null: the instrument is not in the list.
+    [[nodiscard]] QTreeWidgetItem *rowOf(const instrument::Instrument &instrument);
+    /// Passes stand under a row from when it is first opened.
     void addPasses(QTreeWidgetItem *row);
     void markChosen();
     void choose(QTreeWidgetItem *item);
@@ -33,6 +39,7 @@ private:
 
     Workshop &m_workshop;
     QTreeWidget *m_tree;
+    QTreeWidgetItem *m_delivered = nullptr; ///< null: nothing was delivered
     QLabel *m_detail;
     QPushButton *m_set;
     QPushButton *m_begin;

@@ -130,6 +130,27 @@ struct ReadBy {
     std::vector<Take> takes{};
 };
 
+/// What a list shows of an instrument.
+struct InstrumentLine {
+    instrument::InstrumentId id = 0;
+    std::string name{};
+    instrument::State state = instrument::State::TakenIn;
+    bool operator==(const InstrumentLine &) const = default;
+};
+
+/// What judging needs of an instrument.
+struct Keyboard {
+    instrument::InstrumentId instrument = 0;
+    catalogue::ActionKind action = catalogue::ActionKind::Vertical;
+    keyboard::Compass compass{};
+    keyboard::Sections sections{};
+};
+
+struct PassOf {
+    readings::PassId pass = 0;
+    instrument::InstrumentId instrument = 0;
+};
+
 struct TakenOver; ///< see hand_over.h
 
 enum class Access { ReadWrite, ReadOnly };
@@ -154,6 +175,9 @@ public:
     // Instruments -----------------------------------------------------------------------------------------------
     /// By id.
     [[nodiscard]] std::vector<instrument::Instrument> instruments() const;
+    /// By id. Of ten thousand instruments this takes milliseconds: their long texts stay on the disk.
+    [[nodiscard]] std::vector<InstrumentLine> instrumentLines() const;
+    [[nodiscard]] std::vector<Keyboard> keyboards() const; ///< by instrument, as quick
     [[nodiscard]] std::optional<instrument::Instrument> instrument(instrument::InstrumentId id) const;
     /// `uid` is made here where it is empty. The instrument as stored, with its id.
     [[nodiscard]] outcome::Outcome<instrument::Instrument> addInstrument(instrument::Instrument added,
@@ -171,8 +195,11 @@ public:
     // Passes ----------------------------------------------------------------------------------------------------
     /// Oldest first (by `began`, then id), without spot checks.
     [[nodiscard]] std::vector<readings::Pass> passes(instrument::InstrumentId instrument) const;
+    /// Of all instruments, by pass, without spot checks.
+    [[nodiscard]] std::vector<PassOf> passesOfAll() const;
     [[nodiscard]] std::optional<readings::Pass> pass(readings::PassId id) const;
     [[nodiscard]] int readingCount(readings::PassId pass) const; ///< takes counted
+    [[nodiscard]] bool hasReadings(readings::PassId pass) const; ///< quicker than counting them
     /// `uid` is made here where it is empty. The pass as stored, with its id. The instrument must be there. A climate
     /// is kept to the thousandth.
     [[nodiscard]] readings::Pass beginPass(readings::Pass begun, const Stamp &stamp);

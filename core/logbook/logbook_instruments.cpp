@@ -1,3 +1,4 @@
+#include "logbook/inside/broken.h"
 #include "logbook/inside/record_rows.h"
 #include "logbook/inside/store.h"
 #include "logbook/to_review.h"
@@ -8,6 +9,20 @@ using inside::instrumentTable;
 using instrument::State;
 
 namespace {
+
+// Every version in the order of the key, the newest of each instrument last: quicker than asking for the newest of each
+// one, and what lies behind these columns in a row is not touched.
+constexpr std::string_view linesSql =
+    "SELECT instrument, uid IS NULL, name, state FROM instrument ORDER BY instrument, version";
+
+State stateOf(const inside::Statement &row, const std::string &path)
+{
+    const auto state = instrument::findState(row.text(3));
+    if (!state)
+        inside::throwDamaged(path,
+                             "instrument " + std::to_string(row.integer(0)) + ": its state is none that is known");
+    return *state;
+}
 
 /// Whoever leaves the workshop's hands was signed for.
 std::optional<outcome::Fault> leavesUnsigned(const Logbook &book, const instrument::Instrument &before,
@@ -32,6 +47,20 @@ std::vector<instrument::Instrument> Logbook::instruments() const
     std::vector<instrument::Instrument> found;
     while (query->step())
         found.push_back(inside::instrumentOf(inside::rowOf(instrumentTable(), *query), path()));
+    return found;
+}
+
+std::vector<InstrumentLine> Logbook::instrumentLines() const
+{
+    const inside::Use query = m_inside->database.use(linesSql);
+    std::vector<InstrumentLine> found;
+    while (query->step()) {
+        const auto id = query->integer(0);
+        if (!found.empty() && found.back().id == id)
+            found.pop_back();
+        if (query->integer(1) == 0)
+            found.push_back({id, query->text(2), stateOf(*query, path())});
+    }
     return found;
 }
 

@@ -26,10 +26,15 @@ FROM reading AS r JOIN history AS h ON h.deed = r.deed
 WHERE r.pass = ?1 AND r.quantity = ?2 AND r.note = ?3 AND r.take = ?4 ORDER BY r.version)sql";
 
 constexpr std::string_view valuesSql =
-    "SELECT quantity, note, take, value FROM reading WHERE pass = ?1 ORDER BY quantity, note, take, version";
+    "SELECT 1 FROM reading WHERE pass = ?1 AND take_row(quantity, note, take, value) "
+    "ORDER BY quantity, note, take, version";
 
-/// Eight quantities on 88 notes: room for them is made at once.
-constexpr std::size_t usualReadings = 8 * 88;
+constexpr std::string_view anyReadingSql = R"sql(
+SELECT 1 FROM reading AS r
+WHERE r.pass = ?1 AND r.value IS NOT NULL
+  AND r.version = (SELECT max(n.version) FROM reading AS n WHERE n.pass = r.pass AND n.quantity = r.quantity
+                   AND n.note = r.note AND n.take = r.take)
+LIMIT 1)sql";
 
 readings::Place placeOf(const inside::Statement &row, const std::string &path)
 {
@@ -80,21 +85,15 @@ std::vector<Reading> Logbook::readings(readings::PassId pass) const
 
 readings::ValueTable Logbook::values(readings::PassId pass) const
 {
-    const inside::Use query = m_inside->database.use(valuesSql);
-    query->bind(1, pass);
+    const auto &rows = m_inside->database.take(valuesSql, pass);
     std::vector<readings::TakenValue> found;
-    found.reserve(usualReadings);
-    std::optional<readings::Place> before;
-    bool stands = false;
-    while (query->step()) {
-        const auto place = placeOf(*query, path());
+    found.reserve(rows.size());
+    for (auto row = rows.begin(); row != rows.end(); ++row) {
         // A newer version of the same place takes the place of the older.
-        if (stands && before == place)
-            found.pop_back();
-        stands = !query->isNull(3);
-        if (stands)
-            found.push_back({place.quantity, place.note, inside::countOf(query->integer(3), path())});
-        before = place;
+        const bool superseded = std::next(row) != rows.end() && std::equal(row->cells, row->cells + 3, row[1].cells);
+        if (!superseded && !row->lastIsNull)
+            found.push_back({inside::quantityOf(row->cells[0], path()), inside::noteOf(row->cells[1], path()),
+                             inside::countOf(row->cells[3], path())});
     }
     return readings::meansOfValues(std::move(found));
 }
@@ -105,6 +104,13 @@ int Logbook::readingCount(readings::PassId pass) const
                                                      "reading WHERE pass = ?1 GROUP BY quantity, note, take)");
     query->bind(1, pass);
     return query->step() ? static_cast<int>(query->integer(0)) : 0;
+}
+
+bool Logbook::hasReadings(readings::PassId pass) const
+{
+    const inside::Use query = m_inside->database.use(anyReadingSql);
+    query->bind(1, pass);
+    return query->step();
 }
 
 DeedId Logbook::Inside::enter(inside::DeedWriter &writer, readings::PassId pass, const Reading &reading,

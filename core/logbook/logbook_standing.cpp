@@ -49,7 +49,7 @@ std::optional<outcome::Fault> notReady(const Logbook &book, readings::PassId pas
         return outcome::Fault{{}, 0, "say who signs: a signature needs a name"};
     if (book.spotCheck(pass))
         return outcome::Fault{{}, 0, "a spot check is evidence for the pass it checks and is not signed itself"};
-    if (book.readingCount(pass) == 0)
+    if (!book.hasReadings(pass))
         return outcome::Fault{{}, 0, "the pass has no readings; there is nothing to sign"};
     return std::nullopt;
 }

@@ -12,7 +12,7 @@ namespace {
 std::vector<readings::Pass> readPasses(const Logbook &book, instrument::InstrumentId instrument)
 {
     auto passes = book.passes(instrument);
-    std::erase_if(passes, [&](const readings::Pass &pass) { return book.readingCount(pass.id) == 0; });
+    std::erase_if(passes, [&](const readings::Pass &pass) { return !book.hasReadings(pass.id); });
     std::ranges::reverse(passes);
     return passes;
 }

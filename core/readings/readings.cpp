@@ -19,6 +19,8 @@ std::optional<Enum> find(const std::array<std::string_view, count> &ids, std::st
     return found == ids.end() ? std::nullopt : std::optional(static_cast<Enum>(found - ids.begin()));
 }
 
+constexpr std::size_t usualNotes = 88;
+
 auto placeOf(const TakenValue &taken)
 {
     return std::pair(taken.quantity, taken.note);
@@ -97,6 +99,8 @@ void ValueTable::set(catalogue::Quantity quantity, keyboard::Note note, NoteValu
 {
     assert(value.value.dimension() == catalogue::infoOf(quantity).dimension);
     Column &column = m_columns[quantity];
+    if (column.empty())
+        column.reserve(usualNotes);
     column.insert_or_assign(column.end(), note, value); // mostly they come in order
 }
 
@@ -125,8 +129,9 @@ ValueTable meansOfValues(std::vector<TakenValue> taken)
         std::ranges::sort(taken, {}, placeOf);
     ValueTable table;
     for (auto first = taken.begin(); first != taken.end();) {
-        const auto last =
-            std::find_if(first, taken.end(), [&](const auto &take) { return placeOf(take) != placeOf(*first); });
+        auto last = first + 1;
+        while (last != taken.end() && last->note == first->note && last->quantity == first->quantity)
+            ++last;
         table.set(first->quantity, first->note, meanOf({first, last}));
         first = last;
     }

@@ -88,7 +88,33 @@ public:
         }
     }
 
+    /// As `judge`, counted.
+    void count(const Judge::Line *line, keyboard::Note lowest, Tally &tally) const
+    {
+        Place read = m_run.first;
+        for (int number = m_compass.first.number(); number <= m_compass.last.number(); ++number) {
+            const auto at = static_cast<std::size_t>(number - lowest.number());
+            const bool isRead = read != m_run.last && read->first.number() == number;
+            const bool isJudged = line != nullptr && line->limits[at].has_value();
+            if (isJudged)
+                ++tally.by[static_cast<std::size_t>(isRead ? judgeValue(read->second.value, *line->limits[at])
+                                                           : Status::Missing)];
+            else if (isRead)
+                ++tally.by[static_cast<std::size_t>(Status::Unjudged)];
+            if (isJudged && isRead && line->step && stepsTooFar(read, *line->step))
+                ++tally.uneven;
+            if (isRead)
+                ++read;
+        }
+    }
+
 private:
+    [[nodiscard]] bool stepsTooFar(Place read, units::Amount step) const
+    {
+        const auto below = neighbourBelow(m_run.first, read, m_quantity, read->first, m_sections);
+        return below && (read->second.value - (*below)->second.value).magnitude() > step;
+    }
+
     void take(Verdict &verdict, Place read, const Judge::Line *line) const
     {
         if (const auto below = neighbourBelow(m_run.first, read, m_quantity, verdict.note, m_sections))
@@ -168,6 +194,19 @@ Judgement Judge::judge(const readings::ValueTable &values, const keyboard::Compa
         tour.judge(line == m_lines.end() ? nullptr : &line->second, m_notes.first, judgement.verdicts);
     }
     return judgement;
+}
+
+Tally Judge::tally(const readings::ValueTable &values, const keyboard::Compass &compass,
+                   const keyboard::Sections &sections) const
+{
+    assert(m_notes.first <= compass.first && compass.last <= m_notes.last);
+    Tally tally;
+    for (const auto &info : catalogue::all()) {
+        const auto line = m_lines.find(info.quantity);
+        const Tour tour(info.quantity, values.column(info.quantity), compass, sections);
+        tour.count(line == m_lines.end() ? nullptr : &line->second, m_notes.first, tally);
+    }
+    return tally;
 }
 
 Judgement judge(const readings::ValueTable &values, const ToleranceSet &set, const keyboard::Compass &compass,

@@ -115,7 +115,14 @@ Status judgeValue(double value, const Limits &limits)
 
 Status judgeValue(units::Amount value, const Limits &limits)
 {
-    return judgeValue(value.inDisplay(), limits);
+    // The same in whole base units, where "on the limit" needs no allowance.
+    const std::int64_t uncertainty = limits.rule == Rule::Guarded ? limits.expandedUncertainty.baseCount() : 0;
+    const std::int64_t below = limits.low ? (value - *limits.low).baseCount() : uncertainty;
+    const std::int64_t above = limits.high ? (*limits.high - value).baseCount() : uncertainty;
+    const std::int64_t inside = std::min(below, above);
+    if (inside < 0)
+        return Status::Out;
+    return inside < uncertainty ? Status::Marginal : Status::In;
 }
 
 double conformanceProbability(units::Amount value, const Limits &limits)

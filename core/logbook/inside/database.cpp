@@ -11,6 +11,8 @@
 
 #include <cerrno>
 #include <cstdio>
+#include <iterator>
+#include <new>
 #include <string>
 
 namespace hammerline::logbook::inside {
@@ -62,6 +64,20 @@ std::string immutableUri(const std::string &path)
     return uri + "?immutable=1";
 }
 
+/// Never lets an exception through: SQLite is C.
+void takeRow(sqlite3_context *context, int count, sqlite3_value **values) noexcept
+{
+    auto &taken = *static_cast<std::vector<TakenRow> *>(sqlite3_user_data(context));
+    try {
+        TakenRow &row = taken.emplace_back();
+        for (int column = 0; column < count; ++column)
+            row.cells[column] = sqlite3_value_int64(values[column]);
+        row.lastIsNull = sqlite3_value_type(values[count - 1]) == SQLITE_NULL;
+    } catch (const std::bad_alloc &) {
+        sqlite3_result_error_nomem(context);
+    }
+}
+
 } // namespace
 
 void Database::Closer::operator()(sqlite3 *connection) const
@@ -107,6 +123,9 @@ void Database::secure()
     for (const Setting &setting : settings)
         check(sqlite3_db_config(connection, setting.which, setting.on, nullptr));
     check(sqlite3_busy_timeout(connection, patienceMilliseconds));
+    constexpr int cells = std::size(TakenRow{}.cells);
+    check(sqlite3_create_function_v2(connection, "take_row", cells, SQLITE_UTF8 | SQLITE_DIRECTONLY, m_taken.get(),
+                                     &takeRow, nullptr, nullptr, nullptr));
 }
 
 void Database::choose()
@@ -140,6 +159,15 @@ Use Database::use(std::string_view sql)
     if (found != m_statements.end())
         return Use(found->second);
     return Use(m_statements.emplace(std::string(sql), prepare(sql)).first->second);
+}
+
+const std::vector<TakenRow> &Database::take(std::string_view sql, std::int64_t parameter)
+{
+    m_taken->clear();
+    const Use query = use(sql);
+    query->bind(1, parameter);
+    query->run();
+    return *m_taken;
 }
 
 Statement Database::prepare(std::string_view sql)

@@ -11,8 +11,15 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <vector>
 
 namespace hammerline::logbook::inside {
+
+/// Four whole numbers of one row.
+struct TakenRow {
+    std::int64_t cells[4];
+    bool lastIsNull; ///< then it counts as 0
+};
 
 class Database {
 public:
@@ -38,6 +45,11 @@ public:
     /// First column of the first row of a query without parameters; 0 where there is none.
     [[nodiscard]] std::int64_t number(std::string_view sql);
 
+    /// All rows of a query that selects nothing and calls take_row(a, b, c, d), which is never true, in its WHERE; in
+    /// the order in which the query walks. Handed out one by one through step() they would take half as long again.
+    /// `?1` is the one parameter. The rows stay until the next call.
+    [[nodiscard]] const std::vector<TakenRow> &take(std::string_view sql, std::int64_t parameter);
+
     /// Copies the whole database, as it stands at this moment, into a new file. Something there already: false.
     /// Where it fails no file is left.
     [[nodiscard]] bool copyTo(const std::string &newPath);
@@ -60,6 +72,7 @@ private:
 
     std::unique_ptr<std::string> m_path; ///< behind a pointer: statements refer to it when the connection moves
     std::unique_ptr<sqlite3, Closer> m_connection;
+    std::unique_ptr<std::vector<TakenRow>> m_taken = std::make_unique<std::vector<TakenRow>>(); ///< SQLite points there
     std::unordered_map<std::string, Statement, Hash, std::equal_to<>> m_statements;
 };
 

@@ -58,6 +58,14 @@ std::optional<units::Unit> findUnit(const std::string &symbol)
     return unit ? std::optional(unit.value()) : std::nullopt;
 }
 
+void takeCompass(Taker &take, keyboard::Compass &compass, const Row &row, const std::string &path)
+{
+    compass.first = take.note();
+    compass.last = take.note();
+    if (compass.last < compass.first)
+        throwDamaged(path, describe(row) + ": its last note lies below its first");
+}
+
 } // namespace
 
 std::vector<Cell> valuesOf(const instrument::Instrument &of)
@@ -109,10 +117,7 @@ instrument::Instrument instrumentOf(const Row &row, const std::string &path)
     of.uid = take.text();
     of.name = take.text();
     of.action = take.known(catalogue::findAction(take.text()));
-    of.compass.first = take.note();
-    of.compass.last = take.note();
-    if (of.compass.last < of.compass.first)
-        throwDamaged(path, describe(row) + ": its last note lies below its first");
+    takeCompass(take, of.compass, row, path);
     of.sections = take.runs();
     of.maker = take.text();
     of.model = take.text();
@@ -129,6 +134,18 @@ instrument::Instrument instrumentOf(const Row &row, const std::string &path)
     of.state = take.known(instrument::findState(take.text()));
     of.toleranceId = take.text();
     of.toleranceText = take.text();
+    return of;
+}
+
+Keyboard keyboardOf(const Row &row, const std::string &path)
+{
+    Taker take(row, path);
+    static_cast<void>(take.text()); // uid
+    static_cast<void>(take.text()); // name
+    Keyboard of{.instrument = std::get<std::int64_t>(row.cells[0]),
+                .action = take.known(catalogue::findAction(take.text()))};
+    takeCompass(take, of.compass, row, path);
+    of.sections = take.runs();
     return of;
 }
 

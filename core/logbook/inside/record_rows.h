@@ -14,6 +14,8 @@ namespace hammerline::logbook::inside {
 [[nodiscard]] std::vector<Cell> valuesOf(const readings::Pass &pass);
 /// `path` for the message where the row holds what no logbook of ours does.
 [[nodiscard]] instrument::Instrument instrumentOf(const Row &row, const std::string &path);
+/// `row`: an instrument's, up to its sections.
+[[nodiscard]] Keyboard keyboardOf(const Row &row, const std::string &path);
 [[nodiscard]] readings::Pass passOf(const Row &row, const std::string &path);
 
 /// Numbers of the quantities in the file. They never change, whatever becomes of the enum.

@@ -91,6 +91,8 @@ TEST_F(LogbookTest, ACorrectionIsTheNewestVersionAndTheFirstStays)
     ASSERT_EQ(logbook.readings(1).size(), 1u);
     EXPECT_EQ(logbook.readings(1)[0].value, units::Length::nanometres(3'200'000));
     EXPECT_EQ(logbook.readingCount(1), 1);
+    EXPECT_TRUE(logbook.hasReadings(1));
+    EXPECT_FALSE(logbook.hasReadings(2));
     EXPECT_EQ(logbook.deed(second)->name, "reading-corrected");
     const auto versions = logbook.versions(1, letOff(40));
     ASSERT_EQ(versions.size(), 2u);
@@ -110,6 +112,7 @@ TEST_F(LogbookTest, AWithdrawnReadingIsGoneButItsVersionsStay)
     EXPECT_TRUE(logbook.readings(1).empty());
     EXPECT_TRUE(logbook.values(1).empty());
     EXPECT_EQ(logbook.readingCount(1), 0);
+    EXPECT_FALSE(logbook.hasReadings(1));
     const auto versions = logbook.versions(1, letOff(40));
     ASSERT_EQ(versions.size(), 2u);
     EXPECT_FALSE(versions[1].value.has_value());

@@ -94,6 +94,29 @@ TEST_F(LogbookTest, AnInstrumentGetsAnIdAndAUidUnlessItHasOne)
     EXPECT_EQ(second.uid, travelled.uid);
 }
 
+TEST_F(LogbookTest, TheLinesOfAListSayTheNewestNameAndStateAndLeaveOutWhatWasTakenBack)
+{
+    Logbook logbook = created();
+    auto moved = logbook.addInstrument(upright("First"), ada).value();
+    moved.name = "Moved upstairs";
+    moved.state = instrument::State::InWork;
+    ASSERT_TRUE(logbook.changeInstrument(moved, ada, {}));
+    const auto taken = logbook.addInstrument(upright("Taken back"), ada).value();
+    const auto kept = logbook.addInstrument(upright("Kept"), ada).value();
+    static_cast<void>(logbook.undo(*logbook.undoableOfInstrument(taken.id), ada));
+    EXPECT_EQ(logbook.instrumentLines(),
+              (std::vector<InstrumentLine>{{moved.id, "Moved upstairs", instrument::State::InWork},
+                                           {kept.id, "Kept", instrument::State::TakenIn}}));
+}
+
+TEST_F(LogbookTest, AStateThatNoLogbookOfOursHoldsIsDamage)
+{
+    static_cast<void>(created().addInstrument(upright(), ada));
+    RawDatabase(file()).run("UPDATE instrument SET state = 'lost'");
+    EXPECT_THAT(messageOf([&] { static_cast<void>(Logbook::open(file()).instrumentLines()); }),
+                HasSubstr("instrument 1"));
+}
+
 TEST_F(LogbookTest, AFaultyInstrumentIsRefusedAndNothingIsWritten)
 {
     Logbook logbook = created();
