@@ -82,7 +82,8 @@ public:
         options.value("passphrase-file", "FILE",
                       "A file (or /dev/fd/N) whose first line is the key's passphrase; HAMMERLINE_PASSPHRASE does too",
                       m_passphraseFile);
-        options.flag("with-sale", "Tell buyer and price in the record, which else stay out of it", m_withSale);
+        options.value("workshop", "TEXT", "Name and place of the workshop, for the record to state", m_workshop);
+        options.flag("with-sale", "Tell owner, buyer and price in the record, which else stay out of it", m_withSale);
         options.flag("force", "Overwrite a file that is there", m_force);
     }
 
@@ -98,8 +99,9 @@ public:
         const auto instrument = findInstrument(book, m_instrument);
         if (!instrument)
             return instrument.faults();
-        auto input = record_pdf::recordInputOf(book, instrument.value(),
-                                               {surroundings.now(), surroundings.person, surroundings.programVersion});
+        auto input = record_pdf::recordInputOf(
+            book, instrument.value(),
+            {surroundings.now(), surroundings.person, surroundings.programVersion, m_workshop.value_or(std::string())});
         if (!input)
             return input.faults();
         input.value().tellSale = m_withSale;
@@ -162,6 +164,7 @@ private:
     std::optional<std::string> m_replaces;
     std::optional<std::string> m_keyFile;
     std::optional<std::string> m_passphraseFile;
+    std::optional<std::string> m_workshop;
     bool m_withSale = false;
     bool m_force = false;
 };

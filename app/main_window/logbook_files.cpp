@@ -1,6 +1,7 @@
 #include "main_window/logbook_files.h"
 
 #include "exchange/exchange.h"
+#include "main_window/while_painting.h"
 #include "record_pdf/record_input.h"
 #include "record_pdf/record_pdf.h"
 #include "record_pdf/replaced_record.h"
@@ -45,11 +46,13 @@ outcome::Outcome<bool> writeRecord(sale_record::SaleRecord record, const RecordW
             return replaced.faults();
         record.replaces = std::move(replaced).value();
     }
-    const auto key = seal::workshopKey(keyFile, record.issuedBy, record.issued, wishes.passphrase);
+    record.workshop = wishes.workshop.toStdString();
+    const auto key =
+        whilePainting([&] { return seal::workshopKey(keyFile, record.issuedBy, record.issued, wishes.passphrase); });
     if (!key)
         return key.faults();
     record_pdf::LanguageOfRecord language(wishes.language);
-    record_pdf::RecordPdfOptions options;
+    record_pdf::RecordPdfOptions options{.paper = wishes.paper};
     language.speakIn(options);
     const QByteArray bytes = record_pdf::makeSealedRecordPdf(record, options, key.value());
     return exchange::writeFile(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())},

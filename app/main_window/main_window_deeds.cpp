@@ -204,7 +204,7 @@ void MainWindow::makeRecord()
     const auto record = recordOf(m_workshop->book(), instrument, m_workshop->stamp());
     if (!record)
         return tellFaults(tr("No record was made"), record.faults());
-    const auto wishes = askRecordWishes(this, m_prompts, m_keyFile);
+    const auto wishes = askRecordWishes(this, m_prompts, m_settings, m_keyFile);
     if (!wishes)
         return;
     const QString name = proposedName(instrument, tr("record"));

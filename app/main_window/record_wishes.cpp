@@ -15,15 +15,67 @@ QString tr(const char *text)
     return QCoreApplication::translate("RecordWishes", text);
 }
 
-std::optional<record_pdf::Language> askLanguage(QWidget *parent, prompts::Prompts &prompts)
+struct Pages {
+    record_pdf::Language language{};
+    record_pdf::Paper paper{};
+};
+
+/// Each language on each paper, in the order in which they are offered.
+std::vector<Pages> allPages()
 {
-    prompts::Question question{.title = tr("Make the record"), .text = tr("In which language?")};
+    std::vector<Pages> all;
     for (const record_pdf::Language language : record_pdf::languages())
-        question.choices << record_pdf::nameOf(language);
-    question.choices << tr("Cancel");
-    const auto chosen = static_cast<std::size_t>(prompts.ask(parent, question));
-    const auto all = record_pdf::languages();
-    return chosen < all.size() ? std::optional(all[chosen]) : std::nullopt;
+        for (const auto paper : {record_pdf::Paper::A4, record_pdf::Paper::Letter})
+            all.push_back({language, paper});
+    return all;
+}
+
+QString nameOf(const Pages &pages)
+{
+    const QString paper = pages.paper == record_pdf::Paper::A4 ? tr("A4") : tr("Letter");
+    return QStringLiteral("%1, %2").arg(record_pdf::nameOf(pages.language), paper);
+}
+
+prompts::Question questionOf(const std::vector<Pages> &all, const RecordPreferences &before)
+{
+    prompts::Question question{.title = tr("Make the record"), .text = tr("In which language, and on which paper?")};
+    question.detail = before.workshop.isEmpty() ? tr("The record does not name the workshop yet.")
+                                                : tr("The record names the workshop: %1").arg(before.workshop);
+    for (const Pages &pages : all) {
+        if (pages.language == before.language && pages.paper == before.paper)
+            question.preferred = static_cast<int>(question.choices.size());
+        question.choices << nameOf(pages);
+    }
+    question.choices << tr("Name the workshop…") << tr("Cancel");
+    return question;
+}
+
+/// False: the user thought better of it.
+bool askPages(QWidget *parent, prompts::Prompts &prompts, Settings &settings, RecordWishes &wishes)
+{
+    const auto all = allPages();
+    for (;;) {
+        RecordPreferences preferences = settings.recordPreferences();
+        const auto chosen = static_cast<std::size_t>(prompts.ask(parent, questionOf(all, preferences)));
+        if (chosen > all.size())
+            return false;
+        if (chosen == all.size()) {
+            const auto named =
+                prompts.askText(parent, {tr("The workshop"), tr("Its name and place, as every record shall state them"),
+                                         preferences.workshop});
+            preferences.workshop = named.value_or(preferences.workshop).simplified();
+        } else {
+            preferences.language = all[chosen].language;
+            preferences.paper = all[chosen].paper;
+        }
+        settings.setRecordPreferences(preferences);
+        if (chosen == all.size())
+            continue;
+        wishes.language = preferences.language;
+        wishes.paper = preferences.paper;
+        wishes.workshop = preferences.workshop;
+        return true;
+    }
 }
 
 /// False: the user thought better of it.
@@ -75,13 +127,12 @@ bool askKey(QWidget *parent, prompts::Prompts &prompts, const std::string &keyFi
 
 } // namespace
 
-std::optional<RecordWishes> askRecordWishes(QWidget *parent, prompts::Prompts &prompts, const std::string &keyFile)
+std::optional<RecordWishes> askRecordWishes(QWidget *parent, prompts::Prompts &prompts, Settings &settings,
+                                            const std::string &keyFile)
 {
-    const auto language = askLanguage(parent, prompts);
-    if (!language)
-        return std::nullopt;
-    RecordWishes wishes{.language = *language};
-    if (!askReplaced(parent, prompts, wishes) || !askKey(parent, prompts, keyFile, wishes))
+    RecordWishes wishes;
+    if (!askPages(parent, prompts, settings, wishes) || !askReplaced(parent, prompts, wishes) ||
+        !askKey(parent, prompts, keyFile, wishes))
         return std::nullopt;
     return wishes;
 }

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QFileInfo>
+#include <QLocale>
 #include <QStyle>
 
 #include <algorithm>
@@ -15,6 +16,9 @@ constexpr const char *personKey = "person";
 constexpr const char *themeKey = "theme";
 constexpr const char *unitKey = "shown-unit";
 constexpr const char *textKey = "text-percent";
+constexpr const char *recordLanguageKey = "record-language";
+constexpr const char *recordPaperKey = "record-paper";
+constexpr const char *recordWorkshopKey = "record-workshop";
 constexpr const char *geometryKey = "geometry";
 
 QString idOf(ThemeChoice choice)
@@ -97,6 +101,28 @@ int Settings::textPercent() const
 void Settings::setTextPercent(int percent)
 {
     m_store.setValue(textKey, percent);
+}
+
+RecordPreferences Settings::recordPreferences() const
+{
+    const QLocale system = QLocale::system();
+    const auto usual =
+        system.language() == QLocale::German ? record_pdf::Language::German : record_pdf::Language::English;
+    const std::string language = m_store.value(recordLanguageKey).toString().toStdString();
+    const bool letter = m_store.contains(recordPaperKey)
+                            ? m_store.value(recordPaperKey).toString() == QLatin1String("letter")
+                            : system.measurementSystem() == QLocale::ImperialUSSystem;
+    return {record_pdf::findLanguage(language).value_or(usual),
+            letter ? record_pdf::Paper::Letter : record_pdf::Paper::A4, m_store.value(recordWorkshopKey).toString()};
+}
+
+void Settings::setRecordPreferences(const RecordPreferences &preferences)
+{
+    const std::string_view language = record_pdf::idOf(preferences.language);
+    m_store.setValue(recordLanguageKey, QLatin1String(language.data(), static_cast<qsizetype>(language.size())));
+    m_store.setValue(recordPaperKey,
+                     preferences.paper == record_pdf::Paper::Letter ? QStringLiteral("letter") : QStringLiteral("a4"));
+    m_store.setValue(recordWorkshopKey, preferences.workshop);
 }
 
 QByteArray Settings::geometry() const

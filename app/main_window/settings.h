@@ -2,6 +2,7 @@
 // What the program remembers between runs: recent logbooks, who is measuring, window geometry, theme, unit shown.
 // The QSettings is handed in, so that a test has its own.
 
+#include "record_pdf/record_language.h"
 #include "units/units.h"
 #include "wording/palette.h"
 
@@ -17,6 +18,13 @@ namespace hammerline::main_window {
 inline constexpr std::array textPercents{100, 125, 150, 200};
 
 enum class ThemeChoice { System, Light, Dark };
+
+/// How the records of this workshop are made.
+struct RecordPreferences {
+    record_pdf::Language language = record_pdf::Language::English;
+    record_pdf::Paper paper = record_pdf::Paper::A4;
+    QString workshop{}; ///< name and place; empty: not stated
+};
 
 class Settings {
 public:
@@ -38,6 +46,9 @@ public:
     /// Percent, one of textPercents.
     [[nodiscard]] int textPercent() const;
     void setTextPercent(int percent);
+    /// Never chosen: in German where the system speaks it, on Letter where its paper is that.
+    [[nodiscard]] RecordPreferences recordPreferences() const;
+    void setRecordPreferences(const RecordPreferences &preferences);
     [[nodiscard]] QByteArray geometry() const;
     void setGeometry(const QByteArray &geometry);
 

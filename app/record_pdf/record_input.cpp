@@ -28,6 +28,7 @@ outcome::Outcome<sale_record::RecordInput> recordInputOf(const logbook::Logbook 
                                    .set = std::move(set).value(),
                                    .issued = issue.at,
                                    .issuedBy = issue.by,
+                                   .workshop = issue.workshop,
                                    .programVersion = issue.programVersion,
                                    .history = {newest, book.digest(newest)}};
     for (const readings::Pass &pass : book.passes(instrument.id)) {
@@ -36,6 +37,9 @@ outcome::Outcome<sale_record::RecordInput> recordInputOf(const logbook::Logbook 
             input.felt[pass.id].push_back({mark.note, mark.fault});
         input.decided[pass.id] = book.decisions(pass.id);
     }
+    for (const readings::Pass &pass : book.spotChecks(instrument.id))
+        if (auto check = book.spotCheck(pass.id))
+            input.spotChecks.push_back({pass, book.readings(pass.id), *std::move(check)});
     input.dossier = book.dossier(instrument.id);
     for (const dossier::Photograph &photograph : input.dossier.photographs)
         if (auto jpeg = book.picture(photograph.digest))

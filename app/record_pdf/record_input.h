@@ -15,6 +15,7 @@ struct Issue {
     readings::Instant at{};
     std::string by{};
     std::string programVersion{};
+    std::string workshop{}; ///< its name and place; empty: not stated
 };
 
 /// A fault where no tolerance set is chosen for the instrument. The history's newest entry is read before all else, so

@@ -88,7 +88,8 @@ PianoPlan fullUpright()
                     .person = ben,
                     .climate = {22.0, 34.0},
                     .remark = "A year on; nothing was turned before measuring.",
-                    .lead = {.whyMissing = "The string of this note is still missing; the hall was told.",
+                    .lead = {.sampled = "2025-02-12T09:15:00Z",
+                             .whyMissing = "The string of this note is still missing; the hall was told.",
                              .signedAt = "2025-02-13T09:00:00Z",
                              .cameBack = "2025-02-11T12:30:00Z"}}};
     plan.passes[2].remark = "Note 3 has a new hammer that is not measured yet.";

@@ -208,6 +208,43 @@ OrderedJson sinceTree(const sale_record::Since &since)
     return json;
 }
 
+OrderedJson findingTree(catalogue::Quantity quantity, const sale_record::SecondFinding &finding)
+{
+    OrderedJson json;
+    json["quantity"] = catalogue::idOf(quantity);
+    json["notes"] = finding.notes;
+    json["read_again"] = finding.readAgain;
+    json["out"] = finding.out;
+    putCount(json, "most_out", finding.mostOut);
+    return json;
+}
+
+OrderedJson spotCheckTree(const sale_record::SecondReading &told)
+{
+    OrderedJson json;
+    json["pass"] = passTree(told.pass);
+    json["seed"] = told.check.seed;
+    json["notes"] = OrderedJson::array();
+    for (const keyboard::Note note : told.check.notes)
+        json["notes"].push_back(note.number());
+    json["findings"] = OrderedJson::array();
+    analysis::Comparisons agreement;
+    for (const auto &[quantity, finding] : told.findings) {
+        json["findings"].push_back(findingTree(quantity, finding));
+        agreement.emplace(quantity, finding.agreement);
+    }
+    json["agreement"] = comparisonsTree(agreement);
+    return json;
+}
+
+OrderedJson spotChecksTree(const std::vector<sale_record::SecondReading> &all)
+{
+    OrderedJson list = OrderedJson::array();
+    for (const sale_record::SecondReading &told : all)
+        list.push_back(spotCheckTree(told));
+    return list;
+}
+
 std::string_view idOf(sale_record::Caution caution)
 {
     using sale_record::Caution;
@@ -232,6 +269,7 @@ void putHead(OrderedJson &json, const sale_record::SaleRecord &record)
 {
     json["issued"] = readings::rfc3339(record.issued);
     putText(json, "issued_by", record.issuedBy);
+    putText(json, "workshop", record.workshop);
     putText(json, "program_version", record.programVersion);
     json["revision"] = record.revision();
     if (record.replaces)
@@ -247,6 +285,7 @@ std::string recordJson(const sale_record::SaleRecord &record)
     OrderedJson json = documentHead("hammerline-record", 1);
     putHead(json, record);
     json["instrument"] = instrumentTree(record.instrument);
+    putText(json, "owner", record.owner);
     putDossier(json, record.dossier);
     json["tolerances"] = toleranceSetTree(record.set);
     json["judged_pairs"] = record.judgedPairs();
@@ -259,6 +298,7 @@ std::string recordJson(const sale_record::SaleRecord &record)
         json["change"] = comparisonsTree(record.change);
     if (record.since)
         json["since"] = sinceTree(*record.since);
+    putList(json, "spot_checks", spotChecksTree(record.secondReadings));
     json["exceptions"] = verdictsTree(record.exceptions);
     putList(json, "concessions", concessionsTree(record.concessions));
     putList(json, "signatures", signaturesTree(record.signatures));

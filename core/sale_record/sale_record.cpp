@@ -179,7 +179,10 @@ SaleRecord headOf(const RecordInput &input)
     record.set = input.set;
     record.issued = input.issued;
     record.issuedBy = input.issuedBy;
+    record.workshop = input.workshop;
     record.programVersion = input.programVersion;
+    if (input.tellSale)
+        record.owner = input.instrument.owner;
     record.cautions = cautionsFor(input.instrument);
     record.history = input.history;
     record.concessions = input.concessions;
@@ -248,6 +251,9 @@ outcome::Outcome<SaleRecord> assemble(const RecordInput &input)
         record.asFound = partOf(*found, input);
         record.change = analysis::compare(record.asFound->values, record.asLeft.values, &input.set);
     }
+    for (const SpotCheckPass &made : input.spotChecks)
+        if (made.check.checked == record.asLeft.pass.id && !made.readings.empty())
+            record.secondReadings.push_back(secondReadingOf(made, record.asLeft.values, input.set, input.instrument));
     record.since = sinceBefore(record, passes);
     record.exceptions = exceptionsOf(record.asLeft.judgement);
     return record;

@@ -11,6 +11,7 @@
 #include "outcome/outcome.h"
 #include "readings/readings.h"
 #include "sale_record/cautions.h"
+#include "sale_record/second_reading.h"
 #include "tolerance/judge.h"
 
 #include <cstdint>
@@ -91,7 +92,9 @@ struct SaleRecord {
     tolerance::ToleranceSet set{};
     readings::Instant issued{};
     std::string issuedBy{};
+    std::string workshop{}; ///< name and place of the workshop, in its own words; empty: not stated
     std::string programVersion{};
+    std::string owner{}; ///< empty unless the input asks for the sale
     /// The newest as-left or recheck pass; where there is none, the newest setting pass; where there is none either,
     /// the newest pass at all (of an instrument that was measured as it came and no more). Its purpose tells.
     PassPart asLeft{};
@@ -103,6 +106,7 @@ struct SaleRecord {
     /// Out, marginal, uneven or missing as left, worst first in half-widths; those without one come last, missing
     /// after the others; equals by quantity, then note.
     std::vector<tolerance::Verdict> exceptions{};
+    std::vector<SecondReading> secondReadings{}; ///< spot checks of asLeft that were read, oldest first
     std::vector<Caution> cautions{};
     HistoryPin history{};
     std::vector<Concession> concessions{}; ///< by quantity in the order of the catalogue, then note
@@ -122,14 +126,16 @@ struct RecordInput {
     instrument::Instrument instrument{};
     dossier::Dossier dossier{};
     Pictures pictures{};
-    bool tellSale = false; ///< buyer and price go into the record
+    bool tellSale = false; ///< owner, buyer and price go into the record
     tolerance::ToleranceSet set{};
     /// Every pass of the instrument with its readings, any order; those without readings are passed over.
     std::vector<std::pair<readings::Pass, std::vector<readings::Reading>>> passes{};
     std::map<readings::PassId, std::vector<FeltFault>> felt{}; ///< what was felt in those passes, any order
     readings::Instant issued{};
     std::string issuedBy{};
+    std::string workshop{};
     std::string programVersion{};
+    std::vector<SpotCheckPass> spotChecks{}; ///< of any of the passes, oldest first
     HistoryPin history{};
     /// What was decided about the passes, as the logbook holds it; of asLeft the concessions that hold and, where it is
     /// signed, every signature go into the record.

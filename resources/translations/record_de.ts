@@ -875,6 +875,62 @@ bewegt</translation>
         <source>notes and values</source>
         <translation>Töne und Werte</translation>
     </message>
+    <message>
+        <source>read
+again</source>
+        <translation>erneut
+gemessen</translation>
+    </message>
+    <message>
+        <source>out of
+limits</source>
+        <translation>außer-
+halb</translation>
+    </message>
+    <message>
+        <source>at most out
+of all</source>
+        <translation>höchstens außen
+von allen</translation>
+    </message>
+    <message>
+        <source>mean
+difference</source>
+        <translation>mittlerer
+Unterschied</translation>
+    </message>
+    <message>
+        <source>19 of 20 differences</source>
+        <translation>19 von 20 Unterschieden</translation>
+    </message>
+    <message>
+        <source>Read again by a second person</source>
+        <translation>Von einer zweiten Person nachgemessen</translation>
+    </message>
+    <message>
+        <source>%1 read %2 notes again on %3, drawn at random (seed %4): %5.</source>
+        <translation>%1 hat %2 ausgeloste Töne (Startzahl %4) am %3 erneut gemessen: %5.</translation>
+    </message>
+    <message>
+        <source>“At most out of all” holds with 95 % confidence for all notes that were read, and is worked out from the sample alone (hypergeometric). Differences are second reading less first; the range is their mean ± 1.96 standard deviations.</source>
+        <translation>„Höchstens außen von allen“ gilt mit 95 % Sicherheit für alle gelesenen Töne und folgt allein aus der Stichprobe (hypergeometrisch). Unterschied heißt zweiter Messwert minus erster; der Bereich ist ihr Mittel ± 1,96 Standardabweichungen.</translation>
+    </message>
+    <message>
+        <source>Owner: %1</source>
+        <translation>Eigentümer: %1</translation>
+    </message>
+    <message>
+        <source>Name and place of the workshop are not stated.</source>
+        <translation>Name und Ort der Werkstatt sind nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Workshop: %1. It was measured there, unless a remark on the readings names another place.</source>
+        <translation>Werkstatt: %1. Dort wurde gemessen, wenn keine Bemerkung zu den Messwerten einen anderen Ort nennt.</translation>
+    </message>
+    <message>
+        <source>The workshop answers for the readings and for what it did. Maker, serial number, year and history are as they were read off the instrument or told by its owner. Of the gauges this record states what the workshop states of them; it claims no calibration of theirs. It counts as a whole: a page on its own is no record.</source>
+        <translation>Die Werkstatt steht für die Messwerte ein und für das, was sie getan hat. Hersteller, Seriennummer, Baujahr und Vorgeschichte sind so angegeben, wie sie am Instrument zu lesen waren oder der Eigentümer sie genannt hat. Von den Messmitteln sagt dieser Bericht, was die Werkstatt von ihnen angibt; eine Kalibrierung behauptet er nicht. Er gilt nur als Ganzes: Eine einzelne Seite ist kein Bericht.</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>

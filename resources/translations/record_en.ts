@@ -875,6 +875,62 @@ moved</translation>
         <source>notes and values</source>
         <translation>notes and values</translation>
     </message>
+    <message>
+        <source>read
+again</source>
+        <translation>read
+again</translation>
+    </message>
+    <message>
+        <source>out of
+limits</source>
+        <translation>out of
+limits</translation>
+    </message>
+    <message>
+        <source>at most out
+of all</source>
+        <translation>at most out
+of all</translation>
+    </message>
+    <message>
+        <source>mean
+difference</source>
+        <translation>mean
+difference</translation>
+    </message>
+    <message>
+        <source>19 of 20 differences</source>
+        <translation>19 of 20 differences</translation>
+    </message>
+    <message>
+        <source>Read again by a second person</source>
+        <translation>Read again by a second person</translation>
+    </message>
+    <message>
+        <source>%1 read %2 notes again on %3, drawn at random (seed %4): %5.</source>
+        <translation>%1 read %2 notes again on %3, drawn at random (seed %4): %5.</translation>
+    </message>
+    <message>
+        <source>“At most out of all” holds with 95 % confidence for all notes that were read, and is worked out from the sample alone (hypergeometric). Differences are second reading less first; the range is their mean ± 1.96 standard deviations.</source>
+        <translation>“At most out of all” holds with 95 % confidence for all notes that were read, and is worked out from the sample alone (hypergeometric). Differences are second reading less first; the range is their mean ± 1.96 standard deviations.</translation>
+    </message>
+    <message>
+        <source>Owner: %1</source>
+        <translation>Owner: %1</translation>
+    </message>
+    <message>
+        <source>Name and place of the workshop are not stated.</source>
+        <translation>Name and place of the workshop are not stated.</translation>
+    </message>
+    <message>
+        <source>Workshop: %1. It was measured there, unless a remark on the readings names another place.</source>
+        <translation>Workshop: %1. It was measured there, unless a remark on the readings names another place.</translation>
+    </message>
+    <message>
+        <source>The workshop answers for the readings and for what it did. Maker, serial number, year and history are as they were read off the instrument or told by its owner. Of the gauges this record states what the workshop states of them; it claims no calibration of theirs. It counts as a whole: a page on its own is no record.</source>
+        <translation>The workshop answers for the readings and for what it did. Maker, serial number, year and history are as they were read off the instrument or told by its owner. Of the gauges this record states what the workshop states of them; it claims no calibration of theirs. It counts as a whole: a page on its own is no record.</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>

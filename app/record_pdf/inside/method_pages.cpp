@@ -171,13 +171,32 @@ void setRevision(Sheet &sheet, const Context &context)
 void setSale(Sheet &sheet, const Context &context)
 {
     const auto &sale = context.record.dossier.sale;
+    const auto &owner = context.record.owner;
     const auto line = [&sheet](const QString &label, const std::string &text) {
         if (!text.empty())
             sheet.paragraph(label.arg(fromCore(text)));
     };
+    line(Record::tr("Owner: %1"), owner);
     line(Record::tr("Buyer: %1"), sale.buyer);
     line(Record::tr("Price: %1"), sale.price);
     line(Record::tr("Of the sale: %1"), sale.remark);
+}
+
+/// Where it was measured, and what the workshop answers for.
+void setWorkshop(Sheet &sheet, const Context &context)
+{
+    const QString workshop = fromCore(context.record.workshop);
+    sheet.paragraph(
+        workshop.isEmpty()
+            ? Record::tr("Name and place of the workshop are not stated.")
+            : Record::tr("Workshop: %1. It was measured there, unless a remark on the readings names another "
+                         "place.")
+                  .arg(workshop));
+    sheet.paragraph(
+        Record::tr("The workshop answers for the readings and for what it did. Maker, serial number, year and history "
+                   "are as they were read off the instrument or told by its owner. Of the gauges this record states "
+                   "what the workshop states of them; it claims no calibration of theirs. It counts as a whole: a page "
+                   "on its own is no record."));
 }
 
 void setIssue(Sheet &sheet, const Context &context)
@@ -191,6 +210,7 @@ void setIssue(Sheet &sheet, const Context &context)
             .arg(dayText(record.issued, context.options.locale), orNotStated(fromCore(record.issuedBy)),
                  fromCore(record.programVersion),
                  context.hasBefore() ? Record::tr(" (as left) and readings-as-found.csv") : QString()));
+    setWorkshop(sheet, context);
     setSignatures(sheet, context);
     setRevision(sheet, context);
     setSale(sheet, context);

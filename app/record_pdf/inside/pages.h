@@ -31,6 +31,8 @@ void setFrontPage(Sheet &sheet, const Context &context);
 void setSummary(Sheet &sheet, const Context &context);
 /// What moved since it was left, on a record of a recheck; part of the summary.
 void setDrift(Sheet &sheet, const Context &context);
+/// Spot checks of the readings as left; part of the summary.
+void setSecondReadings(Sheet &sheet, const Context &context);
 void setCharts(Sheet &sheet, const Context &context);
 void setExceptions(Sheet &sheet, const Context &context);
 void setTolerances(Sheet &sheet, const Context &context);

@@ -175,6 +175,7 @@ void setSummary(Sheet &sheet, const Context &context)
     if (!context.record.change.empty())
         setChanges(sheet, context);
     setDrift(sheet, context);
+    setSecondReadings(sheet, context);
 }
 
 void setCharts(Sheet &sheet, const Context &context)

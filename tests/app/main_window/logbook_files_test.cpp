@@ -60,7 +60,7 @@ TEST_F(WindowDesk, TheRecordIsMadeAndSealedFromTheWindow)
     for (int i = 0; i < 5; ++i)
         type(*window, "46");
     const QString path = folder.filePath("record.pdf");
-    for (const char *choice : {"English", "It is the first", "Without a passphrase"})
+    for (const char *choice : {"English, A4", "It is the first", "Without a passphrase"})
         prompts.willChoose(choice);
     prompts.willPick(path);
     trigger(*window, "makeRecord");
@@ -76,12 +76,12 @@ TEST_F(WindowDesk, AReissueInGermanUnderAPassphraseNamesTheRecordBefore)
     type(*window, "46");
     const QString first = folder.filePath("first.pdf");
     const QString second = folder.filePath("second.pdf");
-    for (const char *choice : {"English", "It is the first", "With a passphrase…"})
+    for (const char *choice : {"English, A4", "It is the first", "With a passphrase…"})
         prompts.willChoose(QString::fromUtf8(choice));
     prompts.willType("open sesame");
     prompts.willPick(first);
     trigger(*window, "makeRecord");
-    for (const char *choice : {"Deutsch", "Choose the earlier one…"})
+    for (const char *choice : {"Deutsch, Letter", "Choose the earlier one…"})
         prompts.willChoose(QString::fromUtf8(choice));
     prompts.willPick(first);
     prompts.willType("open sesame");
@@ -93,12 +93,38 @@ TEST_F(WindowDesk, AReissueInGermanUnderAPassphraseNamesTheRecordBefore)
     EXPECT_EQ(reportOn(first).fingerprint, reportOn(second).fingerprint);
 }
 
+TEST_F(WindowDesk, PaperLanguageAndWorkshopOfTheRecordAreRemembered)
+{
+    const auto window = openWindow();
+    type(*window, "46");
+    const auto make = [&](const std::vector<const char *> &choices, const QString &path) {
+        for (const char *choice : choices)
+            prompts.willChoose(QString::fromUtf8(choice));
+        prompts.willPick(path);
+        trigger(*window, "makeRecord");
+    };
+    prompts.willType("Invented Workshop,  Sampleton");
+    make({"Name the workshop…", "Deutsch, Letter", "It is the first", "Without a passphrase"},
+         folder.filePath("first.pdf"));
+    EXPECT_NE(dataIn(reportOn(folder.filePath("first.pdf"))).find("Invented Workshop, Sampleton"), std::string::npos);
+    QFile first(folder.filePath("first.pdf"));
+    ASSERT_TRUE(first.open(QIODevice::ReadOnly));
+    const QByteArray pages = first.readAll();
+    EXPECT_TRUE(pages.contains("/Lang (de)"));
+    EXPECT_TRUE(pages.contains("612")) << "points of Letter's width";
+    prompts.willChoose("Cancel");
+    trigger(*window, "makeRecord");
+    const auto asked = prompts.questions().back();
+    EXPECT_EQ(asked.choices.at(asked.preferred), "Deutsch, Letter");
+    EXPECT_TRUE(asked.detail.contains("Invented Workshop, Sampleton"));
+}
+
 TEST_F(WindowDesk, AWrongPassphraseMakesNoRecordAndSaysWhy)
 {
     const auto window = openWindow();
     type(*window, "46");
     ASSERT_TRUE(seal::workshopKey(folder.filePath("keys/key.p12").toStdString(), "Invented Workshop", {}, "open").ok());
-    for (const char *choice : {"English", "It is the first"})
+    for (const char *choice : {"English, A4", "It is the first"})
         prompts.willChoose(choice);
     prompts.willType("shut");
     prompts.willPick(folder.filePath("none.pdf"));
@@ -114,7 +140,7 @@ TEST_F(WindowDesk, WhoThinksBetterOfARecordMakesNeitherItNorAKey)
     type(*window, "46");
     prompts.willChoose("Cancel");
     trigger(*window, "makeRecord");
-    for (const char *choice : {"English", "It is the first", "Cancel"})
+    for (const char *choice : {"English, A4", "It is the first", "Cancel"})
         prompts.willChoose(choice);
     trigger(*window, "makeRecord");
     EXPECT_TRUE(prompts.allUsed());
