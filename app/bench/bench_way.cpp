@@ -105,6 +105,8 @@ void BenchView::tellDoubt(const QString &text, const slips::Slip &slip)
 
 std::vector<catalogue::Quantity> BenchView::quantities() const
 {
+    if (m_session->check())
+        return m_session->check()->quantities;
     std::vector<catalogue::Quantity> here;
     for (const catalogue::QuantityInfo &info : catalogue::all())
         if (catalogue::has(m_session->instrument().action, info.quantity))

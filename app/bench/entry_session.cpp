@@ -62,6 +62,7 @@ EntrySession::EntrySession(logbook::Logbook &book, instrument::Instrument instru
       m_set(std::move(set)),
       m_stamper(std::move(stamper))
 {
+    m_check = m_book.spotCheck(m_pass.id);
     takeEarlier();
     if (const auto kept = m_book.route(m_pass.id))
         m_typings = parseTypings(kept->typing);
@@ -70,7 +71,7 @@ EntrySession::EntrySession(logbook::Logbook &book, instrument::Instrument instru
 
 void EntrySession::takeEarlier()
 {
-    if (m_book.spotCheck(m_pass.id))
+    if (m_check)
         return;
     for (const readings::Pass &other : m_book.passes(m_instrument.id)) {
         if (other.id == m_pass.id)

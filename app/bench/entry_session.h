@@ -73,6 +73,8 @@ public:
 
     [[nodiscard]] const readings::Pass &pass() const { return m_pass; }
     [[nodiscard]] const instrument::Instrument &instrument() const { return m_instrument; }
+    /// Present: the pass reads a sample of another again, and asks for nothing else.
+    [[nodiscard]] const std::optional<decisions::SpotCheck> &check() const { return m_check; }
     [[nodiscard]] const std::map<readings::Place, readings::Reading> &readings() const { return m_readings; }
 
     /// Follows another route, drawn now. One of what is out begins at its first note. Any other resumes after the
@@ -151,6 +153,7 @@ private:
     std::optional<tolerance::ToleranceSet> m_set;
     Stamper m_stamper;
     std::map<readings::Place, readings::Reading> m_readings;
+    std::optional<decisions::SpotCheck> m_check;
     /// Of the pass before; none in a spot check, whose reader must not be led by what was read before.
     std::optional<readings::ValueTable> m_earlier;
     std::vector<decisions::SentBack> m_sentBack; ///< to be read again in this pass, as of the newest reading of it

@@ -47,7 +47,8 @@ readings::Pass freshPass(const readings::Pass &checked, const logbook::Stamp &st
 } // namespace
 
 SpotCheckMenu::SpotCheckMenu(const SpotCheckPlace &place)
-    : QObject(place.window), m_place(place),
+    : QObject(place.window),
+      m_place(place),
       m_draw(add(tr("&Draw a sample to read again…"), "drawSample", &SpotCheckMenu::draw)),
       m_tell(add(tr("&What the spot check shows…"), "tellSpotCheck", &SpotCheckMenu::tell))
 {
@@ -135,7 +136,8 @@ void SpotCheckMenu::tell()
             m_place.window,
             {.title = tr("What the spot check shows"),
              .text = tr("%1 values of the sample are not read again yet.").arg(told->unread),
-             .detail = tr("The finding shows what was read before. Whoever has seen it no longer reads the rest blind."),
+             .detail =
+                 tr("The finding shows what was read before. Whoever has seen it no longer reads the rest blind."),
              .choices = {tr("Show it all the same"), tr("Read on")},
              .preferred = 1});
         if (chosen != 0)

@@ -11,11 +11,15 @@
 #include <QScrollArea>
 #include <QTableWidget>
 
+#include <algorithm>
+
 namespace hammerline::main_window {
 
 namespace {
 
-constexpr QSize usualSize{1240, 700};
+constexpr QSize usualSize{1240, 720};
+constexpr int chartHeight = 17; ///< lines of body text
+constexpr int mostRows = 6;     ///< of the table before it scrolls
 
 QLabel *makeLabel(const char *name, wording::TextSize size)
 {
@@ -35,8 +39,7 @@ void dress(QTableWidget &table)
     table.setColumnCount(SpotCheckPage::ColumnCount);
     table.setHorizontalHeaderLabels({SpotCheckPage::tr("Quantity"), SpotCheckPage::tr("Read again"),
                                      SpotCheckPage::tr("Out"), SpotCheckPage::tr("At most out"),
-                                     SpotCheckPage::tr("Mean difference"),
-                                     SpotCheckPage::tr("19 of 20 differences")});
+                                     SpotCheckPage::tr("Mean difference"), SpotCheckPage::tr("19 of 20 differences")});
     table.setSelectionBehavior(QAbstractItemView::SelectRows);
     table.setSelectionMode(QAbstractItemView::SingleSelection);
     table.setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -45,55 +48,77 @@ void dress(QTableWidget &table)
     table.setFrameShape(QFrame::NoFrame);
     table.verticalHeader()->hide();
     table.horizontalHeader()->setHighlightSections(false);
-    table.horizontalHeader()->setStretchLastSection(true);
+    table.setStyleSheet(QStringLiteral("QTableView { outline: 0; }")); // a whole row is chosen, not a cell
+    table.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    table.horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table.horizontalHeader()->setSectionResizeMode(SpotCheckPage::Limits, QHeaderView::Stretch);
     table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
 }
 
 } // namespace
 
 SpotCheckPage::SpotCheckPage(QWidget *parent)
-    : QDialog(parent), m_heading(makeLabel("spotCheckHeading", wording::TextSize::Title)),
-      m_origin(makeLabel("spotCheckOrigin", wording::TextSize::Body)), m_table(new QTableWidget),
-      m_proof(makeLabel("spotCheckProof", wording::TextSize::Heading)),
-      m_agreement(makeLabel("spotCheckAgreement", wording::TextSize::Body)), m_chart(new charts::ChartPane)
+    : QDialog(parent),
+      m_heading(makeLabel("spotCheckHeading", wording::TextSize::Title)),
+      m_origin(makeLabel("spotCheckOrigin", wording::TextSize::Body)),
+      m_table(new QTableWidget),
+      m_proof(makeLabel("spotCheckProof", wording::TextSize::Body)),
+      m_agreement(makeLabel("spotCheckAgreement", wording::TextSize::Body)),
+      m_samples(makeLabel("spotCheckSamples", wording::TextSize::Small)),
+      m_chart(new charts::ChartPane)
 {
     setObjectName("spotCheckPage");
     setWindowTitle(tr("What the spot check shows"));
     setAttribute(Qt::WA_DeleteOnClose);
     dress(*m_table);
     connect(m_table, &QTableWidget::currentCellChanged, this, &SpotCheckPage::tellChosen);
-    auto *below = new QHBoxLayout;
-    below->setSpacing(6 * wording::gridStep);
-    below->addWidget(makeText(), 2);
-    below->addWidget(m_chart, 5);
+    auto *area = new QScrollArea; // at twice the text size a small screen does not hold all of it
+    area->setObjectName("spotCheckArea");
+    area->setAccessibleName(windowTitle());
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setWidget(makeContent());
     auto *column = new QVBoxLayout(this);
-    column->setSpacing(2 * wording::gridStep);
-    column->addWidget(m_heading);
-    column->addWidget(m_origin);
-    column->addWidget(m_table, 2);
-    column->addLayout(below, 5);
+    column->addWidget(area, 1);
     column->addWidget(makeFoot());
     resize(usualSize);
     m_table->setFocus();
 }
 
-QWidget *SpotCheckPage::makeText()
+QWidget *SpotCheckPage::makeContent()
 {
-    auto *text = new QWidget;
-    auto *column = new QVBoxLayout(text);
+    auto *content = new QWidget;
+    auto *column = new QVBoxLayout(content);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(3 * wording::gridStep);
-    column->addWidget(m_proof);
-    column->addWidget(m_agreement);
-    column->addStretch(1);
-    auto *area = new QScrollArea;
-    area->setFrameShape(QFrame::NoFrame);
-    area->setWidgetResizable(true);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setWidget(text);
-    area->setObjectName("spotCheckText");
-    area->setAccessibleName(tr("What was found of the chosen quantity, in words"));
-    return area;
+    column->addWidget(m_heading);
+    column->addWidget(m_origin);
+    column->addWidget(m_table);
+    column->addLayout(makeText());
+    column->addWidget(m_samples);
+    column->addWidget(m_chart, 1);
+    const int em = m_origin->fontMetrics().height();
+    m_chart->setMinimumHeight(chartHeight * em);
+    return content;
+}
+
+QLayout *SpotCheckPage::makeText()
+{
+    auto *row = new QHBoxLayout;
+    row->setSpacing(8 * wording::gridStep);
+    const auto add = [row](const QString &title, QLabel *text) {
+        auto *heading = new QLabel(title);
+        heading->setFont(wording::font(wording::TextSize::Body, true));
+        auto *column = new QVBoxLayout;
+        column->setSpacing(wording::gridStep);
+        column->addWidget(heading);
+        column->addWidget(text);
+        column->addStretch(1);
+        row->addLayout(column, 1);
+    };
+    add(tr("What it proves of the rest"), m_proof);
+    add(tr("How far the two agree"), m_agreement);
+    return row;
 }
 
 QWidget *SpotCheckPage::makeFoot()
@@ -130,7 +155,9 @@ void SpotCheckPage::fillTable()
     m_table->setRowCount(static_cast<int>(m_told.findings.size()));
     for (int row = 0; row < m_table->rowCount(); ++row)
         fillRow(row, m_told.findings[static_cast<std::size_t>(row)]);
-    m_table->resizeColumnsToContents();
+    const int rows = std::clamp(m_table->rowCount(), 1, mostRows);
+    m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() +
+                            rows * m_table->verticalHeader()->defaultSectionSize() + 2 * wording::gridStep);
     m_table->setCurrentCell(std::min(chosen, m_table->rowCount() - 1), Quantity);
     tellChosen();
 }
@@ -149,8 +176,9 @@ void SpotCheckPage::fillRow(int row, const review::SpotFinding &finding)
     if (agreement)
         texts[Mean] = charts::changeText(agreement->meanChange, chart);
     if (agreement && agreement->agreementLow && agreement->agreementHigh)
-        texts[Limits] = tr("%1 to %2").arg(charts::changeText(*agreement->agreementLow, chart),
-                                           charts::changeText(*agreement->agreementHigh, chart));
+        texts[Limits] = tr("%1 to %2")
+                            .arg(charts::changeText(*agreement->agreementLow, chart),
+                                 charts::changeText(*agreement->agreementHigh, chart));
     for (int column = 0; column < ColumnCount; ++column)
         m_table->setItem(row, column, new QTableWidgetItem(texts[column]));
 }
@@ -166,8 +194,11 @@ void SpotCheckPage::tellChosen()
     if (row < 0 || row >= static_cast<int>(m_told.findings.size()))
         return;
     const review::SpotFinding &finding = m_told.findings[static_cast<std::size_t>(row)];
-    m_proof->setText(proofOf(finding).join(QStringLiteral("\n\n")));
-    m_agreement->setText(agreementOf(finding, m_told).join(QStringLiteral("\n\n")));
+    m_proof->setText(proofOf(finding).join(' '));
+    m_agreement->setText(agreementOf(finding, m_told).join(' '));
+    m_samples->setText(
+        tr("Of %1 notes, a sample with none out: %2.").arg(finding.notes).arg(worthOfSamples(finding.notes)));
+    m_samples->setVisible(finding.notes > 0);
     m_chart->setData(m_told.charts.at(finding.quantity));
 }
 

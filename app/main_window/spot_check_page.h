@@ -30,7 +30,8 @@ signals:
     void saveWanted(const hammerline::charts::ChartData &chart);
 
 private:
-    [[nodiscard]] QWidget *makeText();
+    [[nodiscard]] QWidget *makeContent();
+    [[nodiscard]] QLayout *makeText();
     [[nodiscard]] QWidget *makeFoot();
     void fillTable();
     void fillRow(int row, const review::SpotFinding &finding);
@@ -42,6 +43,7 @@ private:
     QTableWidget *m_table;
     QLabel *m_proof;
     QLabel *m_agreement;
+    QLabel *m_samples; ///< what other samples would have proved
     charts::ChartPane *m_chart;
 };
 

@@ -105,12 +105,13 @@ QString biasText(const analysis::Comparison &agreement, const charts::ChartData 
 {
     if (agreement.meanChange == 0)
         return tr("On the average the second reading is the same as the first.");
-    const QString text = tr("On the average the second reading differs by %1")
-                             .arg(charts::changeText(agreement.meanChange, chart));
+    const QString text =
+        tr("On the average the second reading differs by %1").arg(charts::changeText(agreement.meanChange, chart));
     if (!agreement.ci95Low || !agreement.ci95High)
         return text + '.';
-    const QString range = tr("%1 to %2").arg(charts::changeText(*agreement.ci95Low, chart),
-                                             charts::changeText(*agreement.ci95High, chart));
+    const QString range =
+        tr("%1 to %2")
+            .arg(charts::changeText(*agreement.ci95Low, chart), charts::changeText(*agreement.ci95High, chart));
     const bool byChance = *agreement.ci95Low <= 0 && *agreement.ci95High >= 0;
     return (byChance ? tr("%1 (95 % interval %2): no more than chance would give.")
                      : tr("%1 (95 % interval %2): more than chance, one of the two reads larger."))
@@ -127,8 +128,8 @@ std::optional<SpotCheckTold> spotCheckTold(const Workshop &workshop, const wordi
         return std::nullopt;
     SpotCheckTold told{.check = *pass->check, .checked = *checked, .again = pass->pass};
     const auto before = workshop.book().values(checked->id);
-    told.findings = review::spotFindings(told.check, before, pass->values, setToJudgeBy(workshop), spotCheckConfidence)
-                        .value();
+    told.findings =
+        review::spotFindings(told.check, before, pass->values, setToJudgeBy(workshop), spotCheckConfidence).value();
     told.unread = unreadOf(told.check, before, pass->values);
     charts::ChartData chart = chartOf(workshop, told, form);
     for (const SpotFinding &finding : told.findings) {
@@ -140,7 +141,8 @@ std::optional<SpotCheckTold> spotCheckTold(const Workshop &workshop, const wordi
 
 QString headingOf(const SpotCheckTold &told)
 {
-    return tr("What the spot check shows of “%1”, %2").arg(wording::nameOf(told.checked.purpose), dayOf(told.checked.began));
+    return tr("What the spot check shows of “%1”, %2")
+        .arg(wording::nameOf(told.checked.purpose), dayOf(told.checked.began));
 }
 
 QString originOf(const SpotCheckTold &told)
@@ -162,10 +164,7 @@ QStringList proofOf(const SpotFinding &finding)
         return {tr("Nothing of it is judged, so nothing is proved; choose what the instrument is judged by.")};
     if (!finding.proof)
         return {tr("Nothing of the sample is read again yet.")};
-    QStringList lines{foundText(finding), provedText(finding)};
-    if (finding.out.empty() && finding.sample < finding.notes)
-        lines << tr("What larger and smaller samples prove, none of them out: %1.").arg(worthOfSamples(finding.notes));
-    return lines;
+    return {foundText(finding), provedText(finding)};
 }
 
 QStringList agreementOf(const SpotFinding &finding, const SpotCheckTold &told)
@@ -186,7 +185,8 @@ QString worthOfSamples(int notes)
 {
     const auto proof = analysis::spotCheck(notes, 0, 0, spotCheckConfidence);
     QStringList parts;
-    for (const analysis::SampleToProve &each : proof ? proof.value().sampleToProve : std::vector<analysis::SampleToProve>{})
+    for (const analysis::SampleToProve &each :
+         proof ? proof.value().sampleToProve : std::vector<analysis::SampleToProve>{})
         if (each.sample > 0)
             parts << (each.atMostOut == 0 ? tr("%1 notes prove that none is out").arg(each.sample)
                                           : tr("%1 that at most %2 are").arg(each.sample).arg(each.atMostOut));

@@ -1,5 +1,5 @@
 // The window in two sizes and two themes: nothing is cut, and with HAMMERLINE_PICTURES=<folder> each is saved to be looked at.
-#include "app/main_window/window_desk.h"
+#include "app/main_window/spot_check_desk.h"
 
 #include "plan_sheet/setup_form.h"
 
@@ -25,7 +25,7 @@ struct Setting {
     const char *name;
 };
 
-class Pictures : public WindowDesk, public ::testing::WithParamInterface<Setting> {
+class Pictures : public SpotCheckDesk, public ::testing::WithParamInterface<Setting> {
 protected:
     ~Pictures() override
     {
@@ -45,6 +45,7 @@ protected:
         for (int n = 1; n <= 40; ++n)
             put(left, catalogue::Quantity::LetOff, n, 3.2 + 0.3 * (((n * 29) % 19 - 9) / 9.0) + (n == 40 ? 0.9 : 0));
     }
+    using SpotCheckDesk::put;
     void put(const readings::Pass &pass, catalogue::Quantity quantity, int note, double mm)
     {
         readings::Reading reading;
@@ -158,6 +159,26 @@ TEST_P(Pictures, OfThePlanItsSetupAndWhatWillBeAfterIt)
     trigger(*window, "viewCharts");
     part<QCheckBox>(*window, "chartPlan")->setChecked(true);
     save(*window, "after-plan");
+}
+
+TEST_P(Pictures, OfASpotCheckAndWhatItShows)
+{
+    wording::setTextScale(GetParam().textScale);
+    wording::applyTheme(*qApp, GetParam().theme);
+    fillFirstPass();
+    const auto window = openWindow();
+    window->resize(GetParam().size);
+    draw(*window, "Lea", "30");
+    readAgain(*window, 20);
+    save(*window, "spot-check-bench");
+    readAgain(*window);
+    auto *page = part<QDialog>(*window, "spotCheckPage");
+    EXPECT_LE(page->minimumSizeHint().width(), 1366);
+    EXPECT_LE(page->minimumSizeHint().height(), 768);
+    page->resize(std::min(page->width(), GetParam().size.width()), std::min(page->height(), GetParam().size.height()));
+    if (GetParam().size.width() > 2000)
+        page->resize(2000, 1100);
+    save(*page, "spot-check");
 }
 
 TEST_P(Pictures, OfEmptyStartAndForms)
