@@ -178,7 +178,7 @@ void ShopView::beginIfSeen()
     m_path = path;
     if (!m_workshop.isOpen())
         return fill();
-    m_reader.begin(m_workshop.book(), m_workshop.instruments());
+    m_reader.begin(m_workshop.book());
     m_sinceFilled.invalidate();
     m_timer.start();
 }

@@ -118,7 +118,7 @@ void ShopReader::forget()
     *this = ShopReader();
 }
 
-void ShopReader::begin(const logbook::Logbook &book, const std::vector<Instrument> &instruments)
+void ShopReader::begin(const logbook::Logbook &book)
 {
     const logbook::DeedId newest = book.newestDeed();
     if (newest - m_seen > mostDeeds)
@@ -130,7 +130,7 @@ void ShopReader::begin(const logbook::Logbook &book, const std::vector<Instrumen
     m_seen = newest;
     m_done = 0;
     m_waiting.clear();
-    for (const Instrument &instrument : instruments)
+    for (const logbook::InstrumentLine &instrument : book.instrumentLines())
         if (!m_tallies.contains(instrument.id))
             m_waiting.push_back(instrument.id);
     std::ranges::reverse(m_waiting);

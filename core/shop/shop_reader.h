@@ -18,9 +18,8 @@ class ShopReader {
 public:
     ShopReader() = default;
 
-    /// Of the same logbook as before: keeps what nobody touched since. Of another one: `forget` first. `instruments` is
-    /// what the logbook holds now.
-    void begin(const logbook::Logbook &book, const std::vector<instrument::Instrument> &instruments);
+    /// Of the same logbook as before: keeps what nobody touched since. Of another one: `forget` first.
+    void begin(const logbook::Logbook &book);
     void forget();
     /// One step. False: all is read.
     bool readNext(const logbook::Logbook &book);

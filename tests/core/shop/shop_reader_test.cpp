@@ -59,7 +59,7 @@ protected:
     }
     const Tallies &readAll()
     {
-        reader.begin(book, book.instruments());
+        reader.begin(book);
         steps = 0;
         while (reader.readNext(book))
             ++steps;
