@@ -1,3 +1,5 @@
+#include "main_window/workshop_panel.h"
+
 #include "app/main_window/window_desk.h"
 
 #include <QTreeWidget>
@@ -51,11 +53,13 @@ TEST_F(Panel, ADeliveredInstrumentOpensFromItsRow)
 TEST_F(Panel, ChoosingADeliveredInstrumentElsewhereUnfoldsItsRow)
 {
     const auto id = deliver("Fetched in spring");
-    const auto window = openWindow();
-    window->workshop().chooseInstrument(id);
-    QTreeWidgetItem *delivered = tree(*window)->topLevelItem(1);
-    EXPECT_TRUE(delivered->isExpanded());
-    EXPECT_EQ(tree(*window)->currentItem()->parent()->text(0), "Fetched in spring");
+    Workshop workshop([this] { return shop.stamp().at; });
+    WorkshopPanel panel(workshop);
+    workshop.use(logbook::Logbook::open(shop.path()));
+    workshop.chooseInstrument(id);
+    const auto *instruments = part<QTreeWidget>(panel, "workshopTree");
+    EXPECT_TRUE(instruments->topLevelItem(1)->isExpanded());
+    EXPECT_EQ(instruments->currentItem()->parent()->text(0), "Fetched in spring");
 }
 
 TEST_F(Panel, TheHeadingOfTheDeliveredChoosesNothing)
