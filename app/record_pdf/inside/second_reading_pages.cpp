@@ -68,9 +68,9 @@ void setSecondReadings(Sheet &sheet, const Context &context)
         setFindings(sheet, context, told);
     }
     sheet.paragraph(
-        Record::tr("\u201cAt most out of all\u201d holds with 95 % confidence for all notes that were read, and is "
+        Record::tr("“At most out of all” holds with 95 % confidence for all notes that were read, and is "
                    "worked out from the sample alone (hypergeometric). Differences are second reading less first; the "
-                   "range is their mean \u00b1 1.96 standard deviations."),
+                   "range is their mean ± 1.96 standard deviations."),
         quietText);
 }
 
