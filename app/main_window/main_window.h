@@ -88,6 +88,8 @@ private:
     void sendItemsBack(const std::vector<review::Item> &items);
     void changeState();
     void signPass();
+    /// Open items as a list to go through, anything else as a notice.
+    void tellUnsigned(const std::vector<outcome::Fault> &faults);
     void reopenPass();
     /// The pair that all views speak of, as an item; told where it is none.
     [[nodiscard]] std::vector<review::Item> chosenItem(const QString &title);

@@ -1,6 +1,7 @@
 // What the lead decides about the chosen pass: the note that all views speak of is accepted or sent back, the pass is
 // signed or opened again.
 #include "main_window/main_window.h"
+#include "main_window/open_items.h"
 #include "wording/wording.h"
 
 #include <map>
@@ -136,8 +137,20 @@ void MainWindow::signPass()
                                                   {instrument->toleranceId, instrument->toleranceText},
                                                   m_workshop->stamp(), remark->trimmed().toStdString());
     if (!made)
-        return tellFaults(tr("The pass was not signed"), made.faults());
+        return tellUnsigned(made.faults());
     m_workshop->instrumentsTouched();
+}
+
+void MainWindow::tellUnsigned(const std::vector<outcome::Fault> &faults)
+{
+    auto items = m_workshop->queueOfPass().items;
+    const bool other = m_workshop->stamp().person.empty() || m_workshop->pass()->check ||
+                       m_workshop->book().refusal(m_workshop->pass()->pass.id);
+    if (items.empty() || other)
+        return tellFaults(tr("The pass was not signed"), faults);
+    auto *list = new OpenItems(std::move(items), m_views->form(), this);
+    connect(list, &OpenItems::chosen, this, &MainWindow::goToItem);
+    list->show();
 }
 
 void MainWindow::reopenPass()

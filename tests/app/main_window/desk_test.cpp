@@ -2,6 +2,7 @@
 #include "app/main_window/window_desk.h"
 
 #include <QComboBox>
+#include <QListWidget>
 #include <QPushButton>
 #include <QTableView>
 
@@ -98,8 +99,12 @@ TEST_F(LeadsDesk, ASignatureIsRefusedWhileANoteIsOpenAndSaysWhich)
 {
     prompts.willType("");
     trigger(*window, "signPass");
-    ASSERT_EQ(prompts.notices().size(), 1u);
-    EXPECT_TRUE(prompts.notices()[0].detail.contains("let_off C4")) << prompts.notices()[0].detail.toStdString();
+    auto *list = part<QListWidget>(*window, "openItemList");
+    ASSERT_EQ(list->count(), 1);
+    EXPECT_TRUE(list->item(0)->text().startsWith("C4")) << list->item(0)->text().toStdString();
+    QTest::keyClick(list, Qt::Key_Return);
+    EXPECT_EQ(window->views().current(), View::Bench);
+    EXPECT_EQ(askedNote(*window), "C4") << "Enter stands on the note";
     EXPECT_FALSE(decisions::isSigned(decisions().standing));
 }
 
