@@ -143,6 +143,7 @@ void MainWindow::signPass()
 
 void MainWindow::tellUnsigned(const std::vector<outcome::Fault> &faults)
 {
+    poll(); // another window may have read what is open now
     auto items = m_workshop->queueOfPass().items;
     const bool other = m_workshop->stamp().person.empty() || m_workshop->pass()->check ||
                        m_workshop->book().refusal(m_workshop->pass()->pass.id);
