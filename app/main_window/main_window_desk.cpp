@@ -123,6 +123,8 @@ void MainWindow::changeState()
 
 void MainWindow::signPass()
 {
+    if (auto *list = findChild<OpenItems *>())
+        list->close(); // it tells what was open before
     const auto *instrument = m_workshop->instrument();
     if (m_workshop->stamp().person.empty())
         askPerson();

@@ -1,5 +1,7 @@
 #include "app/main_window/window_desk.h"
 
+#include <QListWidget>
+
 namespace hammerline::main_window {
 namespace {
 
