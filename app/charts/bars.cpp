@@ -89,7 +89,7 @@ private:
         m_painter.setFont(m_look.smallFont());
         QString answer = m_data.answer;
         if (m_rows.size() < m_data.rows.size())
-            answer += QCoreApplication::translate("charts", " (%1 of %2 rows are drawn; the table has all)")
+            answer += QCoreApplication::translate("desktop_charts", " (%1 of %2 rows are drawn; the table has all)")
                           .arg(m_rows.size())
                           .arg(m_data.rows.size());
         m_painter.drawText(head.translated(0, m_em * 1.3), Qt::AlignLeft | Qt::AlignVCenter, answer);

@@ -16,7 +16,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("charts", text);
+    return QCoreApplication::translate("desktop_charts", text);
 }
 
 QString shownText(double value, const StudyChartData &data, int more)

@@ -935,6 +935,10 @@ Unterschied</translation>
 <context>
     <name>charts</name>
     <message>
+        <source>%1; changed by %2</source>
+        <translation>%1; um %2 verändert</translation>
+    </message>
+    <message>
         <source>None of %1 notes read is out</source>
         <translation>Keiner von %1 gemessenen Tönen liegt außerhalb</translation>
     </message>

@@ -935,6 +935,10 @@ difference</translation>
 <context>
     <name>charts</name>
     <message>
+        <source>%1; changed by %2</source>
+        <translation>%1; changed by %2</translation>
+    </message>
+    <message>
         <source>None of %1 notes read is out</source>
         <translation>None of %1 notes read is out</translation>
     </message>

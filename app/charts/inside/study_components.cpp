@@ -23,7 +23,7 @@ std::array<Component, 5> componentsOf(const StudyChartData &data)
 {
     const auto &sd = data.study.sd;
     const auto &known = data.intervals;
-    const auto tr = [](const char *text) { return QCoreApplication::translate("charts", text); };
+    const auto tr = [](const char *text) { return QCoreApplication::translate("desktop_charts", text); };
     return {{{tr("the same person again"), sd.repeatability, known.repeatability},
              {tr("another person"), sd.reproducibility, known.reproducibility},
              {tr("gauge and people together"), sd.gauge, known.gauge},
@@ -69,7 +69,7 @@ void paintStudyComponents(StudyFrame &frame)
     constexpr int ticks = 6;
     constexpr double farthest = 2; ///< an interval beyond so many times the largest component leaves the scale
     const ChartLook look = frame.look;
-    frame.addLegend({{QCoreApplication::translate("charts", "where it lies with a confidence of %1 %")
+    frame.addLegend({{QCoreApplication::translate("desktop_charts", "where it lies with a confidence of %1 %")
                           .arg(100 * frame.data.intervals.confidence),
                       [look](QPainter &painter, const QRectF &box) {
                           painter.setPen(QPen(look.palette.ink, look.line() * 1.75));
@@ -87,7 +87,7 @@ void paintStudyComponents(StudyFrame &frame)
     }
     frame.keepLeft(names);
     frame.addHorizontalAxis(niceRange(0, largest > 0 ? std::min(highest, farthest * largest) : 1, ticks),
-                            QCoreApplication::translate("charts", "Standard deviation (%1)").arg(unitOf(frame.data)));
+                            QCoreApplication::translate("desktop_charts", "Standard deviation (%1)").arg(unitOf(frame.data)));
     const double height = frame.plot().height() / static_cast<double>(components.size());
     for (std::size_t row = 0; row < components.size(); ++row)
         paintComponent(frame, components[row],

@@ -41,7 +41,7 @@ void paintPanel(StudyFrame &frame, const std::string &person, const QRectF &pane
         const QRectF whole(QPointF(left, panel.top()), QPointF(left + step * 0.6, panel.bottom()));
         frame.placed.push_back(
             {whole, notes[note],
-             QCoreApplication::translate("charts", "%1, %2: %3 %4 from the lowest to the highest")
+             QCoreApplication::translate("desktop_charts", "%1, %2: %3 %4 from the lowest to the highest")
                  .arg(wording::nameOf(notes[note]), QString::fromStdString(person),
                       wording::numberText(ranges[note],
                                           frame.data.form.decimalsFor(catalogue::infoOf(frame.data.quantity).dimension),
@@ -64,13 +64,13 @@ void paintStudyRanges(StudyFrame &frame)
     constexpr int ticks = 5;
     const ChartLook look = frame.look;
     frame.addLegend(
-        {{QCoreApplication::translate("charts", "one note, lowest to highest take; notes rising"),
+        {{QCoreApplication::translate("desktop_charts", "one note, lowest to highest take; notes rising"),
           [look](QPainter &painter, const QRectF &box) {
               painter.setPen(QPen(look.palette.ink, look.line()));
               painter.setBrush(look.palette.band);
               painter.drawRect(box.adjusted(box.width() * 0.3, 0, -box.width() * 0.3, 0));
           }},
-         {QCoreApplication::translate("charts", "mean of the person"), [look](QPainter &painter, const QRectF &box) {
+         {QCoreApplication::translate("desktop_charts", "mean of the person"), [look](QPainter &painter, const QRectF &box) {
               painter.setPen(QPen(look.palette.ink, look.line() * 1.5, Qt::DashLine));
               painter.drawLine(QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()));
           }}});
@@ -81,7 +81,7 @@ void paintStudyRanges(StudyFrame &frame)
         most = std::max(most, std::ranges::max(rangesOf(frame.data, person)));
     frame.addVerticalAxis(
         niceRange(0, most > 0 ? most : 1, ticks),
-        QCoreApplication::translate("charts", "Range of one note's takes (%1)").arg(unitOf(frame.data)));
+        QCoreApplication::translate("desktop_charts", "Range of one note's takes (%1)").arg(unitOf(frame.data)));
     const double width = frame.plot().width() / static_cast<double>(people.size());
     for (std::size_t person = 0; person < people.size(); ++person)
         paintPanel(frame, people[person],

@@ -28,7 +28,7 @@ NiceRange rangeOfAll(const StudyChartData &data)
 QString storyOf(const StudyFrame &frame, keyboard::Note note, const std::string &person, double value)
 {
     const auto dimension = catalogue::infoOf(frame.data.quantity).dimension;
-    return QCoreApplication::translate("charts", "%1, %2: %3 %4")
+    return QCoreApplication::translate("desktop_charts", "%1, %2: %3 %4")
         .arg(wording::nameOf(note), QString::fromStdString(person),
              wording::numberText(value, frame.data.form.decimalsFor(dimension), frame.data.form), unitOf(frame.data));
 }
@@ -75,7 +75,7 @@ void paintStudyValues(StudyFrame &frame)
     frame.keepFoot(1.4);
     frame.addVerticalAxis(
         rangeOfAll(frame.data),
-        QCoreApplication::translate("charts", "%1 (%2)").arg(wording::nameOf(frame.data.quantity), unitOf(frame.data)));
+        QCoreApplication::translate("desktop_charts", "%1 (%2)").arg(wording::nameOf(frame.data.quantity), unitOf(frame.data)));
     const auto notes = notesOf(frame.data);
     const double width = frame.plot().width() / static_cast<double>(notes.size());
     const auto every =

@@ -4,6 +4,7 @@
 #include "support/command_run.h"
 #include "support/small_jpeg.h"
 
+#include "logbook/gauge_studies.h"
 #include "logbook/logbook.h"
 #include "tolerance/tolerance.h"
 
@@ -69,6 +70,20 @@ void decide(logbook::Logbook &book)
         {.checked = 1, .seed = 7, .notes = {keyboard::Note(42)}, .quantities = {catalogue::Quantity::LetOff}}, lea));
 }
 
+void study(logbook::Logbook &book)
+{
+    logbook::GaugeStudies studies(book);
+    const auto planned = studies.plan({.gauge = {.name = "depth gauge"},
+                                       .plan = {.notes = {keyboard::Note(40), keyboard::Note(41)},
+                                                .people = {"Ada", "Ben"},
+                                                .takes = 2,
+                                                .seed = 7}},
+                                      ada);
+    ASSERT_TRUE(planned);
+    const auto first = orderOf(planned.value().plan).front();
+    ASSERT_TRUE(studies.enter(planned.value().id, first, units::Length::millimetres(3), "3", ada));
+}
+
 class ShellTampering : public ::testing::Test {
 protected:
     ShellTampering()
@@ -79,6 +94,7 @@ protected:
         measure(made);
         fillFile(made);
         decide(made);
+        study(made);
     }
     [[nodiscard]] std::string book() const { return m_folder.file("shop.hammerline"); }
     [[nodiscard]] std::string copy() const { return m_folder.file("copy.hammerline"); }
@@ -131,7 +147,7 @@ protected:
 TEST_F(ShellTampering, HasARowInEveryTableAndIsWholeBeforehand)
 {
     const auto all = tables();
-    EXPECT_GE(all.size(), 21u);
+    EXPECT_GE(all.size(), 23u);
     for (const std::string &table : all)
         EXPECT_NE(shell(book(), "SELECT count(*) FROM " + table)[0], "0") << table;
     const CommandRun found = runCommand({"verify", book()});

@@ -69,7 +69,7 @@ protected:
     }
     void issue()
     {
-        prompts.willChoose("English");
+        prompts.willChoose("English, A4");
         prompts.willChoose("It is the first");
         prompts.willChoose("Without a passphrase");
         prompts.willPick(pdf());

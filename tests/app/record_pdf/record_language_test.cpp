@@ -72,8 +72,10 @@ TEST_F(RecordLanguage, EveryTextOfThePagesIsInTheFiles)
     const Words german = wordsOf(Language::German);
     const Words sources = messagesOf(found);
     EXPECT_GT(sources.size(), 150u);
-    for (const auto &[source, unused] : sources)
-        EXPECT_TRUE(german.contains(source)) << source.toStdString();
+    for (const auto &[source, unused] : sources) {
+        const bool onNoRecord = source.startsWith(QLatin1String("desktop_charts|"));
+        EXPECT_TRUE(onNoRecord || german.contains(source)) << source.toStdString();
+    }
 }
 
 TEST_F(RecordLanguage, NothingIsAskedOnPaperThatGermanCannotAnswer)
