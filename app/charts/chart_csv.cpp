@@ -67,7 +67,8 @@ std::string trendLine(const analysis::Trend &trend, const analysis::TrendPoint &
     text += readings::isoDate(point.pass.began) + ',' + exchange::csvText(point.pass.person) + ',';
     text += figure(point.pass.climate.celsius) + ',' + figure(point.pass.climate.relativeHumidityPercent) + ',';
     text += std::to_string(trend.notes.size()) + ',';
-    text += units::displaySymbol(catalogue::infoOf(trend.quantity).dimension) + ',' + figure(point.mean);
+    text += units::displaySymbol(catalogue::infoOf(trend.quantity).dimension);
+    text += ',' + figure(point.mean);
     if (!point.sinceFirst)
         return text + ",,,\n";
     return text + ',' + figure(point.sinceFirst->meanChange) + ',' + figure(point.sinceFirst->ci95Low) + ',' +

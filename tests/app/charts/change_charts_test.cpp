@@ -174,6 +174,7 @@ TEST(ChangeCharts, TheFiguresAreExportedExactlyAndNoNameStartsAFormula)
     data.trends.front().section = "=1+1,\"a\"";
     const std::string trends = chartCsv(data);
     EXPECT_NE(trends.find("\nlet_off,\"'=1+1,\"\"a\"\"\",0,as-left,2024-"), std::string::npos) << trends;
+    EXPECT_NE(trends.find(",85,mm,"), std::string::npos) << trends;
     EXPECT_EQ(std::count(trends.begin(), trends.end(), '\n'), 1 + 4 * 4);
 }
 
