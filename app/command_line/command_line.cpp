@@ -53,7 +53,8 @@ outcome::Outcome<Answer> answerOf(const std::vector<std::string> &arguments, con
     const auto found =
         std::ranges::find(commands, arguments.front(), [](const auto &command) { return command->name(); });
     if (found == commands.end())
-        return outcome::Fault{.problem = "\"" + arguments.front() + "\" is no command and no logbook that is there; see hammerline --help"};
+        return outcome::Fault{.problem = "\"" + arguments.front() +
+                                         "\" is no command and no logbook that is there; see hammerline --help"};
     return answerOf(**found, std::span(arguments).subspan(1), surroundings);
 }
 

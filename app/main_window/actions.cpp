@@ -79,12 +79,13 @@ void addInstrumentMenu(Actions &made, QMenu *menu)
 
 void addViewMenu(Actions &made, QMainWindow *window, QMenu *menu)
 {
-    static constexpr std::array texts{"&Bench",  "&Charts", "&Readings", "&Out of tolerance", "&Plan",
-                                      "Re&view", "&File",   "&Studies",  "S&hop"};
+    static constexpr std::array texts{"&Bench", "&Charts",  "&Readings", "&Out of tolerance", "&Plan", "Re&view",
+                                      "&File",  "&Studies", "S&hop"};
     static constexpr std::array names{"viewBench",  "viewCharts", "viewReadings", "viewWorst", "viewPlan",
                                       "viewReview", "viewFile",   "viewStudies",  "viewShop"};
     for (std::size_t i = 0; i < made.views.size(); ++i)
-        made.views[i] = add(menu, texts[i], names[i], QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + static_cast<int>(i))));
+        made.views[i] =
+            add(menu, texts[i], names[i], QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + static_cast<int>(i))));
     menu->addSeparator();
     auto *units = new QActionGroup(window);
     QMenu *unitMenu = menu->addMenu(tr("&Unit shown"));

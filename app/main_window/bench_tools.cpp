@@ -67,10 +67,9 @@ void BenchTools::connectReadings()
             m_place.bench->refuseFromGauge(why);
     });
     if (m_place.studies)
-        connect(m_place.studies, &study_desk::StudyDesk::asksFor, this,
-                [this](const std::optional<catalogue::Quantity> &quantity) {
-                    expect(quantity ? quantity : m_atTheBench);
-                });
+        connect(
+            m_place.studies, &study_desk::StudyDesk::asksFor, this,
+            [this](const std::optional<catalogue::Quantity> &quantity) { expect(quantity ? quantity : m_atTheBench); });
 }
 
 void BenchTools::expect(std::optional<catalogue::Quantity> quantity)

@@ -68,18 +68,27 @@ bool beginsNumber(const QKeyEvent &key)
 } // namespace
 
 MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
-    : QMainWindow(parent), m_prompts(surroundings.prompts), m_settings(surroundings.settings),
-      m_clock(surroundings.clock), m_keyFile(surroundings.keyFile), m_sounder(surroundings.sounder),
+    : QMainWindow(parent),
+      m_prompts(surroundings.prompts),
+      m_settings(surroundings.settings),
+      m_clock(surroundings.clock),
+      m_keyFile(surroundings.keyFile),
+      m_sounder(surroundings.sounder),
       m_workshop(std::make_unique<Workshop>(surroundings.clock)),
-      m_actions(makeActions(this)), m_pages(new QStackedWidget), m_start(new StartPage),
-      m_panel(new WorkshopPanel(*m_workshop)), m_views(new Views(*m_workshop)), m_foot(new StripArea(*m_workshop))
+      m_actions(makeActions(this)),
+      m_pages(new QStackedWidget),
+      m_start(new StartPage),
+      m_panel(new WorkshopPanel(*m_workshop)),
+      m_views(new Views(*m_workshop)),
+      m_foot(new StripArea(*m_workshop))
 {
     setObjectName("mainWindow");
     arrange();
     connectParts();
     connectActions();
     new BenchMenu({this, m_actions.bench, m_views->bench(), *m_workshop, m_prompts, m_settings.store()});
-    auto *tools = new BenchTools({this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder, m_views->studies()});
+    auto *tools = new BenchTools(
+        {this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder, m_views->studies()});
     connect(tools, &BenchTools::benchWanted, m_views, [this] { m_views->go(View::Bench); });
     auto *checks = new SpotCheckMenu({this, m_actions.spotChecks, *m_workshop, *m_views, m_prompts});
     connect(checks, &SpotCheckMenu::readBy, this, [this](const QString &person) { m_settings.setPerson(person); });
@@ -134,8 +143,9 @@ void MainWindow::connectParts()
     const bench::BenchView *bench = m_views->bench();
     connect(bench, &bench::BenchView::firstStepWanted, this, &MainWindow::firstStep);
     connect(bench, &bench::BenchView::stored, m_workshop.get(), &Workshop::passTouched);
-    connect(bench, &bench::BenchView::askedFor, this,
-            [this](catalogue::Quantity quantity, keyboard::Note note) { m_workshop->select({quantity, note}); });
+    connect(bench, &bench::BenchView::askedFor, this, [this](catalogue::Quantity quantity, keyboard::Note note) {
+        m_workshop->select({quantity, note});
+    });
     connect(m_foot, &StripArea::noteChosen, this,
             [this](keyboard::Note note) { goTo(m_workshop->selection().quantity, note); });
     connect(m_views, &Views::pairChosen, this, &MainWindow::goTo);

@@ -27,7 +27,8 @@ void MainWindow::askNewLogbook()
 void MainWindow::askOpenLogbook()
 {
     const auto path = m_prompts.chooseFile(
-        this, {prompts::FileWish::Use::Open, tr("Open a logbook"), tr("Logbooks (*.hammerline);;All files (*)"), {}, {}});
+        this,
+        {prompts::FileWish::Use::Open, tr("Open a logbook"), tr("Logbooks (*.hammerline);;All files (*)"), {}, {}});
     if (path)
         openLogbook(*path);
 }
@@ -107,8 +108,8 @@ readings::Pass MainWindow::proposedPass() const
         proposed.uid.clear();
         proposed.remark.clear();
         proposed.climate = {};
-        proposed.purpose =
-            passes.back().purpose == readings::Purpose::AsFound ? readings::Purpose::AsLeft : readings::Purpose::Recheck;
+        proposed.purpose = passes.back().purpose == readings::Purpose::AsFound ? readings::Purpose::AsLeft
+                                                                               : readings::Purpose::Recheck;
     }
     if (!m_settings.person().isEmpty())
         proposed.person = m_settings.person().toStdString();
@@ -181,7 +182,8 @@ void MainWindow::importReadings()
 void MainWindow::exportReadings()
 {
     const readings::Pass &pass = m_workshop->pass()->pass;
-    const QString name = proposedName(*m_workshop->instrument(), QString::fromUtf8(readings::idOf(pass.purpose).data()));
+    const QString name =
+        proposedName(*m_workshop->instrument(), QString::fromUtf8(readings::idOf(pass.purpose).data()));
     const auto path = askSave(tr("Export the readings"), tr("Readings (*.csv)"), "csv", name);
     if (!path)
         return;

@@ -23,8 +23,7 @@ decisions::Decision decisionOf(const review::Item &item)
 QString nameOf(const std::vector<review::Item> &items)
 {
     const tolerance::Verdict &first = items.front().verdict;
-    const QString name =
-        QObject::tr("%1, %2").arg(wording::nameOf(first.quantity), wording::nameOf(first.note));
+    const QString name = QObject::tr("%1, %2").arg(wording::nameOf(first.quantity), wording::nameOf(first.note));
     return items.size() == 1 ? name : QObject::tr("%1 and %2 more").arg(name).arg(items.size() - 1);
 }
 
@@ -99,8 +98,7 @@ void MainWindow::changeState()
     instrument::Instrument changed = *m_workshop->instrument();
     std::vector<State> states;
     QStringList choices;
-    for (const State state :
-         {State::TakenIn, State::InWork, State::InReview, State::SignedOff, State::Delivered})
+    for (const State state : {State::TakenIn, State::InWork, State::InReview, State::SignedOff, State::Delivered})
         if (state != changed.state) {
             states.push_back(state);
             choices << wording::nameOf(state);

@@ -162,7 +162,7 @@ void SpotCheckPage::fillTable()
     tellChosen();
 }
 
-void SpotCheckPage::fillRow(int row, const review::SpotFinding &finding)
+void SpotCheckPage::fillRow(int row, const decisions::SpotFinding &finding)
 {
     const QString none = QStringLiteral("–");
     const charts::ChartData &chart = m_told.charts.at(finding.quantity);
@@ -193,7 +193,7 @@ void SpotCheckPage::tellChosen()
     const int row = m_table->currentRow();
     if (row < 0 || row >= static_cast<int>(m_told.findings.size()))
         return;
-    const review::SpotFinding &finding = m_told.findings[static_cast<std::size_t>(row)];
+    const decisions::SpotFinding &finding = m_told.findings[static_cast<std::size_t>(row)];
     m_proof->setText(proofOf(finding).join(' '));
     m_agreement->setText(agreementOf(finding, m_told).join(' '));
     m_samples->setText(

@@ -34,7 +34,7 @@ private:
     [[nodiscard]] QLayout *makeText();
     [[nodiscard]] QWidget *makeFoot();
     void fillTable();
-    void fillRow(int row, const review::SpotFinding &finding);
+    void fillRow(int row, const decisions::SpotFinding &finding);
     void tellChosen();
 
     SpotCheckTold m_told;

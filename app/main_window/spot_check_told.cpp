@@ -11,7 +11,7 @@ namespace hammerline::main_window {
 namespace {
 
 using catalogue::Quantity;
-using review::SpotFinding;
+using decisions::SpotFinding;
 
 QString tr(const char *text)
 {
@@ -129,7 +129,7 @@ std::optional<SpotCheckTold> spotCheckTold(const Workshop &workshop, const wordi
     SpotCheckTold told{.check = *pass->check, .checked = *checked, .again = pass->pass};
     const auto before = workshop.book().values(checked->id);
     told.findings =
-        review::spotFindings(told.check, before, pass->values, setToJudgeBy(workshop), spotCheckConfidence).value();
+        decisions::spotFindings(told.check, before, pass->values, setToJudgeBy(workshop), spotCheckConfidence).value();
     told.unread = unreadOf(told.check, before, pass->values);
     charts::ChartData chart = chartOf(workshop, told, form);
     for (const SpotFinding &finding : told.findings) {

@@ -3,8 +3,8 @@
 // Nothing is computed here that `spot-check` and `compare` do not compute.
 
 #include "charts/charts.h"
+#include "decisions/spot_findings.h"
 #include "main_window/workshop.h"
-#include "review/spot_findings.h"
 
 #include <QStringList>
 
@@ -18,8 +18,8 @@ struct SpotCheckTold {
     decisions::SpotCheck check{};
     readings::Pass checked{};
     readings::Pass again{};
-    std::vector<review::SpotFinding> findings{}; ///< by quantity, as the check lists them
-    int unread = 0;                              ///< values of the sample that are not read again yet
+    std::vector<decisions::SpotFinding> findings{}; ///< by quantity, as the check lists them
+    int unread = 0;                                 ///< values of the sample that are not read again yet
     std::map<catalogue::Quantity, charts::ChartData> charts{};
 };
 
@@ -33,9 +33,9 @@ inline constexpr const char *spotCheckConfidence = "0.95";
 [[nodiscard]] QString headingOf(const SpotCheckTold &told);
 [[nodiscard]] QString originOf(const SpotCheckTold &told);
 /// What the sample proves of the rest.
-[[nodiscard]] QStringList proofOf(const review::SpotFinding &finding);
+[[nodiscard]] QStringList proofOf(const decisions::SpotFinding &finding);
 /// How far the two people agree.
-[[nodiscard]] QStringList agreementOf(const review::SpotFinding &finding, const SpotCheckTold &told);
+[[nodiscard]] QStringList agreementOf(const decisions::SpotFinding &finding, const SpotCheckTold &told);
 
 /// "84 notes prove that none is out, 68 that at most 1 is…", each with none of them found out.
 [[nodiscard]] QString worthOfSamples(int notes);

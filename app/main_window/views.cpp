@@ -11,10 +11,18 @@
 namespace hammerline::main_window {
 
 Views::Views(Workshop &workshop, QWidget *parent)
-    : QWidget(parent), m_workshop(workshop), m_names(new QTabBar), m_stack(new QStackedWidget),
-      m_trouble(new TroubleBar), m_bench(new bench::BenchView), m_chart(new ChartView(workshop)),
-      m_readings(new ReadingsView(workshop)), m_worst(new review_desk::ReviewDesk(review_desk::Scope::OnePass)),
-      m_plan(new PlanView(workshop)), m_review(new review_desk::ReviewDesk(review_desk::Scope::Workshop)), m_file(new FileView(workshop)),
+    : QWidget(parent),
+      m_workshop(workshop),
+      m_names(new QTabBar),
+      m_stack(new QStackedWidget),
+      m_trouble(new TroubleBar),
+      m_bench(new bench::BenchView),
+      m_chart(new ChartView(workshop)),
+      m_readings(new ReadingsView(workshop)),
+      m_worst(new review_desk::ReviewDesk(review_desk::Scope::OnePass)),
+      m_plan(new PlanView(workshop)),
+      m_review(new review_desk::ReviewDesk(review_desk::Scope::Workshop)),
+      m_file(new FileView(workshop)),
       m_studies(new study_desk::StudyDesk([&workshop] { return workshop.stamp().at; })),
       m_shop(new ShopView(workshop))
 {

@@ -84,8 +84,8 @@ public:
     [[nodiscard]] const Selection &selection() const { return m_selection; }
     void select(const Selection &selection);
 
-    /// Every item of what stands in the workshop (not of what was delivered), worst first, and whether any pass could be
-    /// judged. Only instruments that were touched since it was asked for last are judged anew.
+    /// Every item of what stands in the workshop (not of what was delivered), worst first, and whether any pass could
+    /// be judged. Only instruments that were touched since it was asked for last are judged anew.
     struct Queue {
         std::vector<review::Item> items{};
         std::vector<review::Settled> conceded{}; ///< accepted as they are

@@ -1,6 +1,7 @@
 #include "record_pdf/record_input.h"
 
 #include "exchange/tolerance_json.h"
+#include "logbook/verify_history.h"
 
 namespace hammerline::record_pdf {
 
@@ -21,6 +22,8 @@ outcome::Outcome<sale_record::RecordInput> recordInputOf(const logbook::Logbook 
                                                          const instrument::Instrument &instrument, const Issue &issue)
 {
     const logbook::DeedId newest = book.newestDeed();
+    if (auto faults = logbook::historyFaults(book.path()); !faults.empty())
+        return faults;
     auto set = setOf(book, instrument);
     if (!set)
         return set.faults();

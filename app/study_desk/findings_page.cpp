@@ -25,7 +25,7 @@ QTableWidget *makeTable()
     table->setObjectName("studyComponents");
     table->setAccessibleName(FindingsPage::tr("Where the spread comes from"));
     table->setHorizontalHeaderLabels({FindingsPage::tr("Spread of"), FindingsPage::tr("Standard deviation"),
-                                      FindingsPage::tr("Lies within (95 %)"), FindingsPage::tr("Of all")});
+                                      FindingsPage::tr("Lies within (95 %)"), FindingsPage::tr("Of the deviation of all")});
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->horizontalHeader()->setHighlightSections(false);
     table->horizontalHeader()->setStretchLastSection(true);

@@ -92,8 +92,9 @@ QTreeView:focus, QListView:focus, QTableView:focus { border: 1px solid %2; }
 #troubleBar { background: %4; border-left: 6px solid %9; }
 #rule { color: %7; background: %7; max-height: 1px; border: none; }
 )");
-    return pattern.arg(roles.field.name(), roles.ink.name(), roles.line.name(), roles.sharp.name(), roles.paper.name(),
-                       roles.tooSmall.name(), roles.faintLine.name(), roles.quiet.name(), roles.tooLarge.name())
+    return pattern
+        .arg(roles.field.name(), roles.ink.name(), roles.line.name(), roles.sharp.name(), roles.paper.name(),
+             roles.tooSmall.name(), roles.faintLine.name(), roles.quiet.name(), roles.tooLarge.name())
         .arg(theme == Theme::Light ? QStringLiteral("light") : QStringLiteral("dark"));
 }
 

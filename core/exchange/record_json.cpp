@@ -208,14 +208,15 @@ OrderedJson sinceTree(const sale_record::Since &since)
     return json;
 }
 
-OrderedJson findingTree(catalogue::Quantity quantity, const sale_record::SecondFinding &finding)
+OrderedJson findingTree(const decisions::SpotFinding &finding)
 {
     OrderedJson json;
-    json["quantity"] = catalogue::idOf(quantity);
+    json["quantity"] = catalogue::idOf(finding.quantity);
     json["notes"] = finding.notes;
-    json["read_again"] = finding.readAgain;
-    json["out"] = finding.out;
-    putCount(json, "most_out", finding.mostOut);
+    json["read_again"] = finding.readAgain();
+    json["out"] = finding.out.size();
+    if (finding.proof)
+        json["most_out"] = finding.proof->mostOut;
     return json;
 }
 
@@ -229,9 +230,9 @@ OrderedJson spotCheckTree(const sale_record::SecondReading &told)
         json["notes"].push_back(note.number());
     json["findings"] = OrderedJson::array();
     analysis::Comparisons agreement;
-    for (const auto &[quantity, finding] : told.findings) {
-        json["findings"].push_back(findingTree(quantity, finding));
-        agreement.emplace(quantity, finding.agreement);
+    for (const decisions::SpotFinding &finding : told.findings) {
+        json["findings"].push_back(findingTree(finding));
+        agreement.emplace(finding.quantity, *finding.agreement);
     }
     json["agreement"] = comparisonsTree(agreement);
     return json;

@@ -2,9 +2,10 @@
 // Handing an instrument from one logbook to another, in one JSON document (resources/schemas/hand-over.schema.json).
 //
 // What travels is the whole history of the instrument: every deed about it and its passes, with the rows it wrote, and
-// the photographs. Gauge studies stay: they are about a gauge, not about an instrument. So nothing is lost, corrections and withdrawn readings included, and taking back still works at the
-// other end. Instruments, passes, work and photographs are named by their uids, quantities by their ids; deeds are
-// numbered from 1 within the document. The same content gives the same bytes, whichever logbook it comes out of.
+// the photographs. Gauge studies stay: they are about a gauge, not about an instrument. So nothing is lost, corrections
+// and withdrawn readings included, and taking back still works at the other end. Instruments, passes, work and
+// photographs are named by their uids, quantities by their ids; deeds are numbered from 1 within the document. The same
+// content gives the same bytes, whichever logbook it comes out of.
 //
 // Taking over adds the deeds that are not here yet, with who did them and when, behind one deed "instrument-taken-over"
 // that says who brought them in; a document whose deeds are all here adds nothing. Two logbooks that went on with one

@@ -1,8 +1,9 @@
 #pragma once
 // What a set would say of everything a workshop has ever read: every pass judged and counted, millions of readings.
 //
-// The passes are shared out among connections of their own, one a thread; each walks its part of the file once and holds
-// no more than one pass at a time. Others may write meanwhile: what they write is seen by some parts and not by others.
+// The passes are shared out among connections of their own, one a thread; each walks its part of the file once and
+// holds no more than one pass at a time. Others may write meanwhile: what they write is seen by some parts and not by
+// others.
 
 #include "logbook/logbook.h"
 #include "tolerance/judge.h"

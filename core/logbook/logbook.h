@@ -9,10 +9,10 @@
 //
 // Failure: everything about the disk or the file is thrown as outcome::BrokenWorld (locked, full, read-only, damaged,
 // not a logbook, made by a newer program, a pass that is not there); after it the file holds every deed that had
-// returned and nothing of the one that failed (where the disk broke for good while that one was being flushed, all of it
-// or nothing of it). Two logbooks may be open on one file, in one process or two: each sees
-// the other's deeds (see `newestDeed`); who writes while another writes waits for three seconds, then throws. A Logbook
-// belongs to one thread at a time.
+// returned and nothing of the one that failed (where the disk broke for good while that one was being flushed, all of
+// it or nothing of it). Two logbooks may be open on one file, in one process or two: each sees the other's deeds (see
+// `newestDeed`); who writes while another writes waits for three seconds, then throws. A Logbook belongs to one thread
+// at a time.
 //
 // A pass that is signed is closed: its readings, marks and particulars, and what was decided about them, stand. Until
 // it is opened again as a new revision, `refusal` says why nothing can be entered, and the verbs below that are marked
@@ -20,11 +20,12 @@
 // is undone, nor anything done before it to the pass or to its instrument; a new revision is corrected instead.
 //
 // Names of deeds: logbook-created, instrument-added, instrument-changed, pass-begun, pass-changed, pass-imported,
-// reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered, route-chosen,
-// slip-confirmed, plan-kept, work-logged, work-taken-back, setup-chosen, work-written, work-changed, work-struck,
-// condition-said, photograph-added, photograph-changed, photograph-removed, sale-noted, instrument-taken-over,
-// items-accepted, items-sent-back, decision-taken-back, pass-signed, pass-reopened, spot-check-begun, undone, redone;
-// those of gauge studies are in gauge_studies.h. More may come; show an unknown one as it is.
+// reading-entered, reading-corrected, reading-withdrawn, fault-marked, fault-cleared, tolerance-remembered,
+// route-chosen, slip-confirmed, plan-kept, work-logged, work-taken-back, setup-chosen, work-written, work-changed,
+// work-struck, condition-said, photograph-added, photograph-changed, photograph-removed, sale-noted,
+// instrument-taken-over, items-accepted, items-sent-back, decision-taken-back, pass-signed, pass-reopened,
+// spot-check-begun, undone, redone; those of gauge studies are in gauge_studies.h. More may come; show an unknown one
+// as it is.
 //
 // Whether another program has edited the file is told by verify_history.h.
 
@@ -220,8 +221,8 @@ public:
     /// The current takes with their readers, quicker than `readings`.
     [[nodiscard]] ReadBy readBy(readings::PassId pass) const;
     /// On disk when it returns. Without person and moment of its own a reading has the stamp's. A reading that stands
-    /// at its place already is corrected: what was there stays in the history. `confirmed`: the suspicion that its reader
-    /// stood by, kept as a ConfirmedSlip in the same deed; empty: none.
+    /// at its place already is corrected: what was there stays in the history. `confirmed`: the suspicion that its
+    /// reader stood by, kept as a ConfirmedSlip in the same deed; empty: none.
     DeedId enter(readings::PassId pass, const readings::Reading &reading, const Stamp &stamp,
                  const std::string &reason = {}, const std::string &confirmed = {});
     /// The same, but only where `standing` (absent: nothing) is the value that stands there now; otherwise somebody
@@ -288,7 +289,7 @@ public:
     void noteSale(instrument::InstrumentId instrument, const dossier::Sale &sale, const Stamp &stamp);
 
     // Handing over, see hand_over.h -------------------------------------------------------------------------------
-    /// The document. A fault where there is no such instrument.
+    /// The document. A fault where there is no such instrument, and where the history is not whole (verify_history.h).
     [[nodiscard]] outcome::Outcome<std::string> handOver(instrument::InstrumentId instrument) const;
     /// `file` is to blame for what is wrong with the document.
     [[nodiscard]] outcome::Outcome<TakenOver> takeOver(const std::string &document, const std::string &file,

@@ -70,7 +70,8 @@ outcome::Outcome<DeedId> Logbook::Inside::decide(readings::PassId pass, const st
     auto deeds = writer();
     const auto instrument = requireOpen(pass);
     if (book.spotCheck(pass))
-        return outcome::Fault{{}, 0, "a spot check is evidence for the pass it checks; decide about the notes of that pass"};
+        return outcome::Fault{
+            {}, 0, "a spot check is evidence for the pass it checks; decide about the notes of that pass"};
     if (auto faults = faultsOf(made, book.values(pass)); !faults.empty())
         return faults;
     for (const Decision &decision : made) {

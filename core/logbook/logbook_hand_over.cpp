@@ -6,6 +6,7 @@
 #include "logbook/inside/store.h"
 #include "logbook/inside/subject_rows.h"
 #include "logbook/inside/transaction.h"
+#include "logbook/verify_history.h"
 
 #include <algorithm>
 #include <utility>
@@ -206,6 +207,8 @@ std::string Conflict::text() const
 
 outcome::Outcome<std::string> Logbook::handOver(InstrumentId instrument) const
 {
+    if (auto faults = historyFaults(path()); !faults.empty())
+        return faults;
     Database &database = m_inside->database;
     const inside::Transaction reading(database, inside::Locking::Read);
     const auto found = m_inside->findInstrument(instrument);

@@ -23,8 +23,8 @@ namespace hammerline::logbook {
 passesToReview(const Logbook &book, const instrument::Instrument &instrument, const tolerance::ToleranceSet &set);
 
 /// What waits to be read again in this pass: sent back in it and unchanged since, or sent back in an older pass of the
-/// instrument and read neither there nor here. One a pair, the newest word; by quantity, then note. Nothing in a spot check: whoever
-/// reads again is not told what was thought of the note.
+/// instrument and read neither there nor here. One a pair, the newest word; by quantity, then note. Nothing in a spot
+/// check: whoever reads again is not told what was thought of the note.
 [[nodiscard]] std::vector<decisions::SentBack> sentBackTo(const Logbook &book, const readings::Pass &pass);
 
 } // namespace hammerline::logbook

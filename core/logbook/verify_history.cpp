@@ -171,4 +171,18 @@ HistoryCheck verifyHistory(const std::string &path)
     return check;
 }
 
+std::vector<outcome::Fault> historyFaults(const std::string &path)
+{
+    const HistoryCheck check = verifyHistory(path);
+    if (check.whole())
+        return {};
+    const auto count = check.alterations.size();
+    return {{.file = path,
+             .problem = "was edited by another program, in " +
+                        (count < mostAlterations ? std::to_string(count) : "at least " + std::to_string(count)) +
+                        (count == 1 ? " place: " : " places, first: ") + check.alterations.front().text() +
+                        "; nobody can vouch for it, so it is neither sealed nor handed over. hammerline verify tells "
+                        "all of it; a backup from before would be right"}};
+}
+
 } // namespace hammerline::logbook

@@ -2,10 +2,11 @@
 // Was the logbook edited by another program? Every row is covered by the digest of the deed that wrote it, every deed
 // by that of the next, and the largest number ever given stands apart; so any row altered, added or removed, a changed
 // entry, a gap, a cut end and a changed structure are found and named. What this cannot see is a whole history written
-// anew with all its digests: against that, compare
-// a digest that left the house with what Logbook::digest says of the same deed now.
+// anew with all its digests, nor its end cut off together with the number that stands apart: against both, compare a
+// digest that left the house with what Logbook::digest says of the same deed now.
 
 #include "logbook/logbook.h"
+#include "outcome/outcome.h"
 
 #include <cstdint>
 #include <string>
@@ -35,5 +36,9 @@ inline constexpr std::size_t mostAlterations = 1000;
 /// Opens the file for reading only. Throws BrokenWorld where it cannot be read at all: not a logbook, made by a newer
 /// program, locked.
 [[nodiscard]] HistoryCheck verifyHistory(const std::string &path);
+
+/// For whoever vouches for what the logbook says, by a seal or by handing it on: nothing where the history is whole,
+/// else one fault that counts the alterations and names the first. Throws as verifyHistory does.
+[[nodiscard]] std::vector<outcome::Fault> historyFaults(const std::string &path);
 
 } // namespace hammerline::logbook

@@ -253,7 +253,7 @@ outcome::Outcome<SaleRecord> assemble(const RecordInput &input)
     }
     for (const SpotCheckPass &made : input.spotChecks)
         if (made.check.checked == record.asLeft.pass.id && !made.readings.empty())
-            record.secondReadings.push_back(secondReadingOf(made, record.asLeft.values, input.set, input.instrument));
+            record.secondReadings.push_back(secondReadingOf(made, record.asLeft.values, input.set));
     record.since = sinceBefore(record, passes);
     record.exceptions = exceptionsOf(record.asLeft.judgement);
     return record;

@@ -912,8 +912,8 @@ Unterschied</translation>
         <translation>%1 hat %2 ausgeloste Töne (Startzahl %4) am %3 erneut gemessen: %5.</translation>
     </message>
     <message>
-        <source>“At most out of all” holds with 95 % confidence for all notes that were read, and is worked out from the sample alone (hypergeometric). Differences are second reading less first; the range is their mean ± 1.96 standard deviations.</source>
-        <translation>„Höchstens außen von allen“ gilt mit 95 % Sicherheit für alle gelesenen Töne und folgt allein aus der Stichprobe (hypergeometrisch). Unterschied heißt zweiter Messwert minus erster; der Bereich ist ihr Mittel ± 1,96 Standardabweichungen.</translation>
+        <source>“At most out of all” holds with 95 % confidence for all notes that were read and are judged, and is worked out from the sample alone (hypergeometric). Differences are second reading less first; the range is their mean ± 1.96 standard deviations.</source>
+        <translation>„Höchstens außen von allen“ gilt mit 95 % Sicherheit für alle gemessenen und beurteilten Töne und folgt allein aus der Stichprobe (hypergeometrisch). Unterschied heißt zweiter Messwert minus erster; der Bereich ist ihr Mittel ± 1,96 Standardabweichungen.</translation>
     </message>
     <message>
         <source>Owner: %1</source>

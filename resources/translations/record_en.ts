@@ -912,8 +912,8 @@ difference</translation>
         <translation>%1 read %2 notes again on %3, drawn at random (seed %4): %5.</translation>
     </message>
     <message>
-        <source>“At most out of all” holds with 95 % confidence for all notes that were read, and is worked out from the sample alone (hypergeometric). Differences are second reading less first; the range is their mean ± 1.96 standard deviations.</source>
-        <translation>“At most out of all” holds with 95 % confidence for all notes that were read, and is worked out from the sample alone (hypergeometric). Differences are second reading less first; the range is their mean ± 1.96 standard deviations.</translation>
+        <source>“At most out of all” holds with 95 % confidence for all notes that were read and are judged, and is worked out from the sample alone (hypergeometric). Differences are second reading less first; the range is their mean ± 1.96 standard deviations.</source>
+        <translation>“At most out of all” holds with 95 % confidence for all notes that were read and are judged, and is worked out from the sample alone (hypergeometric). Differences are second reading less first; the range is their mean ± 1.96 standard deviations.</translation>
     </message>
     <message>
         <source>Owner: %1</source>

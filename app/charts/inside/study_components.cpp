@@ -86,8 +86,9 @@ void paintStudyComponents(StudyFrame &frame)
         highest = std::max(highest, shown(component.interval.high, frame.data));
     }
     frame.keepLeft(names);
-    frame.addHorizontalAxis(niceRange(0, largest > 0 ? std::min(highest, farthest * largest) : 1, ticks),
-                            QCoreApplication::translate("desktop_charts", "Standard deviation (%1)").arg(unitOf(frame.data)));
+    frame.addHorizontalAxis(
+        niceRange(0, largest > 0 ? std::min(highest, farthest * largest) : 1, ticks),
+        QCoreApplication::translate("desktop_charts", "Standard deviation (%1)").arg(unitOf(frame.data)));
     const double height = frame.plot().height() / static_cast<double>(components.size());
     for (std::size_t row = 0; row < components.size(); ++row)
         paintComponent(frame, components[row],

@@ -63,17 +63,18 @@ void paintStudyRanges(StudyFrame &frame)
 {
     constexpr int ticks = 5;
     const ChartLook look = frame.look;
-    frame.addLegend(
-        {{QCoreApplication::translate("desktop_charts", "one note, lowest to highest take; notes rising"),
-          [look](QPainter &painter, const QRectF &box) {
-              painter.setPen(QPen(look.palette.ink, look.line()));
-              painter.setBrush(look.palette.band);
-              painter.drawRect(box.adjusted(box.width() * 0.3, 0, -box.width() * 0.3, 0));
-          }},
-         {QCoreApplication::translate("desktop_charts", "mean of the person"), [look](QPainter &painter, const QRectF &box) {
-              painter.setPen(QPen(look.palette.ink, look.line() * 1.5, Qt::DashLine));
-              painter.drawLine(QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()));
-          }}});
+    frame.addLegend({{QCoreApplication::translate("desktop_charts", "one note, lowest to highest take; notes rising"),
+                      [look](QPainter &painter, const QRectF &box) {
+                          painter.setPen(QPen(look.palette.ink, look.line()));
+                          painter.setBrush(look.palette.band);
+                          painter.drawRect(box.adjusted(box.width() * 0.3, 0, -box.width() * 0.3, 0));
+                      }},
+                     {QCoreApplication::translate("desktop_charts", "mean of the person"),
+                      [look](QPainter &painter, const QRectF &box) {
+                          painter.setPen(QPen(look.palette.ink, look.line() * 1.5, Qt::DashLine));
+                          painter.drawLine(QPointF(box.left(), box.center().y()),
+                                           QPointF(box.right(), box.center().y()));
+                      }}});
     frame.keepFoot(1.4);
     const auto people = peopleOf(frame.data);
     double most = 0;

@@ -73,9 +73,8 @@ void paintStudyValues(StudyFrame &frame)
 {
     frame.addLegend(legendOfPeople(frame.data, frame.look));
     frame.keepFoot(1.4);
-    frame.addVerticalAxis(
-        rangeOfAll(frame.data),
-        QCoreApplication::translate("desktop_charts", "%1 (%2)").arg(wording::nameOf(frame.data.quantity), unitOf(frame.data)));
+    frame.addVerticalAxis(rangeOfAll(frame.data), QCoreApplication::translate("desktop_charts", "%1 (%2)")
+                                                      .arg(wording::nameOf(frame.data.quantity), unitOf(frame.data)));
     const auto notes = notesOf(frame.data);
     const double width = frame.plot().width() / static_cast<double>(notes.size());
     const auto every =

@@ -1,7 +1,7 @@
 #pragma once
 // Columns of text for a terminal: as wide as their widest cell, two blanks apart, nothing drawn. Widths count
-// characters (UTF-8), not bytes; control characters in a cell (a name somebody gave) are written as `?`, those that turn
-// the direction of writing among them, so that no file can steer the terminal.
+// characters (UTF-8), not bytes; control characters in a cell (a name somebody gave) are written as `?`, those that
+// turn the direction of writing among them, so that no file can steer the terminal.
 
 #include <string>
 #include <string_view>

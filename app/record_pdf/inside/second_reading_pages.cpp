@@ -9,7 +9,7 @@ namespace hammerline::record_pdf {
 
 namespace {
 
-using sale_record::SecondFinding;
+using decisions::SpotFinding;
 using sale_record::SecondReading;
 
 const QString none = QStringLiteral("\u2013");
@@ -24,28 +24,29 @@ QString signedFigure(const std::optional<double> &display, catalogue::Quantity q
     return *display > 0 ? QLatin1Char('+') + text : text;
 }
 
-QString agreementText(const SecondFinding &finding, catalogue::Quantity quantity, const Context &context)
+QString agreementText(const SpotFinding &finding, const Context &context)
 {
-    if (!finding.agreement.agreementLow || !finding.agreement.agreementHigh)
+    if (!finding.agreement->agreementLow || !finding.agreement->agreementHigh)
         return none;
     return Record::tr("%1 to %2")
-        .arg(signedFigure(finding.agreement.agreementLow, quantity, context),
-             signedFigure(finding.agreement.agreementHigh, quantity, context));
+        .arg(signedFigure(finding.agreement->agreementLow, finding.quantity, context),
+             signedFigure(finding.agreement->agreementHigh, finding.quantity, context));
 }
 
 void setFindings(Sheet &sheet, const Context &context, const SecondReading &told)
 {
     Table table(sheet, {{Record::tr("measure"), 100},
-                        {Record::tr("read\nagain"), 46, Qt::AlignRight},
+                        {Record::tr("read\nagain"), 58, Qt::AlignRight},
                         {Record::tr("out of\nlimits"), 50, Qt::AlignRight},
                         {Record::tr("at most out\nof all"), 70, Qt::AlignRight},
                         {Record::tr("mean\ndifference"), 70, Qt::AlignRight},
                         {Record::tr("19 of 20 differences"), 0, Qt::AlignRight}});
-    for (const auto &[quantity, finding] : told.findings)
-        table.row({context.headOf(quantity), QString::number(finding.readAgain), QString::number(finding.out),
-                   finding.mostOut ? Record::tr("%1 of %2").arg(*finding.mostOut).arg(finding.notes) : none,
-                   signedFigure(finding.agreement.meanChange, quantity, context),
-                   agreementText(finding, quantity, context)},
+    for (const SpotFinding &finding : told.findings)
+        table.row({context.headOf(finding.quantity), QString::number(finding.readAgain()),
+                   finding.proof ? QString::number(finding.out.size()) : none,
+                   finding.proof ? Record::tr("%1 of %2").arg(finding.proof->mostOut).arg(finding.notes) : none,
+                   signedFigure(finding.agreement->meanChange, finding.quantity, context),
+                   agreementText(finding, context)},
                   {true});
     table.rule();
     sheet.skip(6);
@@ -68,9 +69,10 @@ void setSecondReadings(Sheet &sheet, const Context &context)
         setFindings(sheet, context, told);
     }
     sheet.paragraph(
-        Record::tr("“At most out of all” holds with 95 % confidence for all notes that were read, and is "
-                   "worked out from the sample alone (hypergeometric). Differences are second reading less first; the "
-                   "range is their mean ± 1.96 standard deviations."),
+        Record::tr(
+            "“At most out of all” holds with 95 % confidence for all notes that were read and are judged, and is "
+            "worked out from the sample alone (hypergeometric). Differences are second reading less first; the "
+            "range is their mean ± 1.96 standard deviations."),
         quietText);
 }
 

@@ -26,7 +26,7 @@ struct SealPlace {
     std::size_t size = 0; ///< of the file
 };
 
-/// `[0 a b c]`, padded with blanks to the length of the placeholder.
+/// `[0 a b c]`, padded with blanks to the length that was kept free.
 [[nodiscard]] std::string rangeText(const SealPlace &place);
 /// The only place where `needle` stands; absent where it stands nowhere or twice.
 [[nodiscard]] std::optional<std::size_t> onlyPlaceOf(std::string_view needle, std::string_view text);

@@ -73,12 +73,10 @@ void decide(logbook::Logbook &book)
 void study(logbook::Logbook &book)
 {
     logbook::GaugeStudies studies(book);
-    const auto planned = studies.plan({.gauge = {.name = "depth gauge"},
-                                       .plan = {.notes = {keyboard::Note(40), keyboard::Note(41)},
-                                                .people = {"Ada", "Ben"},
-                                                .takes = 2,
-                                                .seed = 7}},
-                                      ada);
+    const auto planned = studies.plan(
+        {.gauge = {.name = "depth gauge"},
+         .plan = {.notes = {keyboard::Note(40), keyboard::Note(41)}, .people = {"Ada", "Ben"}, .takes = 2, .seed = 7}},
+        ada);
     ASSERT_TRUE(planned);
     const auto first = orderOf(planned.value().plan).front();
     ASSERT_TRUE(studies.enter(planned.value().id, first, units::Length::millimetres(3), "3", ada));
@@ -195,6 +193,23 @@ TEST_F(ShellTampering, ARowPutIntoAnyTableIsFoundAndNamed)
         }
         expectFound(table, "INSERT INTO " + table + "(" + names + ") SELECT " + values + " FROM " + table + " LIMIT 1");
     }
+}
+
+TEST_F(ShellTampering, WhatWasAlteredIsNeitherSealedNorHandedOver)
+{
+    const std::string pdf = m_folder.file("record.pdf"), json = m_folder.file("one.json");
+    EXPECT_EQ(runCommand({"hand-over", book(), "--instrument", "1", "--to", json}).status, 0);
+    std::filesystem::remove(json);
+    shell(book(), "UPDATE concession SET reason = 'as good as new'");
+    for (const auto &call : {std::vector<std::string>{"record", book(), "--instrument", "1", "--to", pdf},
+                             {"hand-over", book(), "--instrument", "1", "--to", json}}) {
+        const CommandRun refused = runCommand(call);
+        EXPECT_EQ(refused.status, 2) << refused.out;
+        EXPECT_THAT(refused.err, HasSubstr("was edited by another program, in 1 place: deed")) << call.front();
+        EXPECT_THAT(refused.err, HasSubstr("concession")) << call.front();
+    }
+    EXPECT_FALSE(std::filesystem::exists(pdf));
+    EXPECT_FALSE(std::filesystem::exists(json));
 }
 
 TEST_F(ShellTampering, ATableOfAnotherProgramIsFoundAndNamed)

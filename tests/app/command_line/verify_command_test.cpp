@@ -152,7 +152,8 @@ TEST_F(VerifyCommand, AKeyThatIsTrustedOnceIsKnownFromThenOn)
     EXPECT_EQ(runCommand({"verify", m_folder.write("cut.pdf", fileText(pdf()) + " "), "--trust"}, elsewhere).status, 2);
     EXPECT_EQ(runCommand({"verify", pdf(), "--trust"}, elsewhere).status, 0);
     EXPECT_THAT(runCommand({"verify", pdf()}, elsewhere).out, HasSubstr("on the list of trusted keys"));
-    EXPECT_THAT(fileText(m_folder.file("trusted-keys.txt")), HasSubstr(signer().fingerprint() + " 2026-11-02 Ada Sample\n"));
+    EXPECT_THAT(fileText(m_folder.file("trusted-keys.txt")),
+                HasSubstr(signer().fingerprint() + " 2026-11-02 Ada Sample\n"));
     (void)m_folder.write("trusted-keys.txt", "not a key\n");
     EXPECT_EQ(runCommand({"verify", pdf()}, elsewhere).status, 2);
 }

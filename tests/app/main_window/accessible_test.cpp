@@ -70,7 +70,8 @@ TEST_F(AccessibleDesk, EveryControlOfEveryViewHasANameAndARole)
 {
     const auto window = openWindow();
     type(*window, "3.1");
-    for (const char *view : {"viewBench", "viewCharts", "viewReadings", "viewWorst", "viewPlan", "viewReview", "viewShop"}) {
+    for (const char *view :
+         {"viewBench", "viewCharts", "viewReadings", "viewWorst", "viewPlan", "viewReview", "viewShop"}) {
         trigger(*window, view);
         QCoreApplication::processEvents();
         SCOPED_TRACE(view);

@@ -6,9 +6,9 @@
 #include "exchange/exchange.h"
 #include "logbook/verify_history.h"
 
-#include <QListWidget>
 #include <QComboBox>
 #include <QDialog>
+#include <QListWidget>
 #include <QPushButton>
 
 namespace hammerline::main_window {

@@ -1,4 +1,5 @@
-// The window in two sizes and two themes: nothing is cut, and with HAMMERLINE_PICTURES=<folder> each is saved to be looked at.
+// The window in two sizes and two themes: nothing is cut, and with HAMMERLINE_PICTURES=<folder> each is saved to be
+// looked at.
 #include "app/main_window/spot_check_desk.h"
 
 #include "plan_sheet/setup_form.h"
@@ -6,8 +7,8 @@
 #include <QApplication>
 #include <QBuffer>
 #include <QCheckBox>
-#include <QDir>
 #include <QDialog>
+#include <QDir>
 #include <QDoubleSpinBox>
 #include <QImage>
 #include <QTabWidget>
@@ -84,7 +85,8 @@ protected:
         shop.book.sayCondition(shop.grand.id, {dossier::Moment::AsItLeaves, dossier::Area::Keys},
                                {dossier::Grade::Good, "recovered and levelled"}, shop.stamp());
         for (const auto moment : {dossier::Moment::AsReceived, dossier::Moment::AsItLeaves})
-            EXPECT_TRUE(shop.book.addPhotograph(shop.grand.id, {.moment = moment, .view = "front", .caption = "from the left"},
+            EXPECT_TRUE(shop.book.addPhotograph(shop.grand.id,
+                                                {.moment = moment, .view = "front", .caption = "from the left"},
                                                 picture(), shop.stamp()));
     }
     void save(QWidget &shown, const char *what)

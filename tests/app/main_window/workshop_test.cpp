@@ -112,8 +112,8 @@ TEST_F(OneWorkshop, ASpotCheckShowsNeitherWhatWasReadBeforeNorNotesThatWereNotDr
     fresh.id = 0;
     fresh.uid.clear();
     fresh.purpose = readings::Purpose::Recheck;
-    const auto check = shop.book.beginSpotCheck(
-        fresh, {shop.pass.id, 7, {keyboard::Note(41)}, {Quantity::LetOff}}, shop.stamp());
+    const auto check =
+        shop.book.beginSpotCheck(fresh, {shop.pass.id, 7, {keyboard::Note(41)}, {Quantity::LetOff}}, shop.stamp());
     workshop.poll();
     workshop.choosePass(check.id);
     EXPECT_EQ(workshop.before(), nullptr);

@@ -63,6 +63,7 @@ sale_record::SaleRecord wholeRecord()
     sale_record::SpotCheckPass again{.pass = pass, .readings = {}, .check = {.checked = pass.id, .seed = 11}};
     again.pass.person = "Lead One";
     again.check.notes = {keyboard::Note(40), keyboard::Note(44), keyboard::Note(60)};
+    again.check.quantities = {catalogue::Quantity::LetOff, catalogue::Quantity::Blow};
     std::ranges::copy_if(readings, std::back_inserter(again.readings), [&](const readings::Reading &reading) {
         return std::ranges::count(again.check.notes, reading.place.note) > 0;
     });

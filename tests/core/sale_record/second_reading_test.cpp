@@ -42,9 +42,10 @@ RecordInput checkedInput()
     input.passes.emplace_back(pass, letOff(first));
     readings::Pass again = pass;
     again.id = 8;
-    input.spotChecks = {{again,
-                         letOff({{41, 3.1}, {45, 4.1}, {48, 3.1}}),
-                         {.checked = 7, .seed = 5, .notes = {Note(41), Note(45), Note(48)}}}};
+    input.spotChecks = {
+        {again,
+         letOff({{41, 3.1}, {45, 4.1}, {48, 3.1}}),
+         {.checked = 7, .seed = 5, .notes = {Note(41), Note(45), Note(48)}, .quantities = {Quantity::LetOff}}}};
     return input;
 }
 
@@ -52,14 +53,15 @@ TEST(SecondReading, TellsWhatASampleProvesAndHowTwoPeopleAgree)
 {
     const auto record = assemble(checkedInput()).value();
     ASSERT_EQ(record.secondReadings.size(), 1u);
-    const auto &found = record.secondReadings.front().findings.at(Quantity::LetOff);
+    ASSERT_EQ(record.secondReadings.front().findings.size(), 1u);
+    const auto &found = record.secondReadings.front().findings.front();
     EXPECT_EQ(found.notes, 10);
-    EXPECT_EQ(found.readAgain, 3);
-    EXPECT_EQ(found.out, 1);
+    EXPECT_EQ(found.readAgain(), 3);
+    EXPECT_EQ(found.out, std::vector{Note(45)});
     // P(at most 1 of 3 | 8 of 10 out) = C(8,1) C(2,2) / C(10,3) = 8 / 120 > 0.05; with 9 out it is 0.
-    EXPECT_EQ(found.mostOut, 8);
-    EXPECT_NEAR(found.agreement.meanChange, (0.1 + 1.1 + 0.1) / 3, 1e-12);
-    EXPECT_TRUE(found.agreement.agreementLow);
+    EXPECT_EQ(found.proof.value().mostOut, 8);
+    EXPECT_NEAR(found.agreement.value().meanChange, (0.1 + 1.1 + 0.1) / 3, 1e-12);
+    EXPECT_TRUE(found.agreement->agreementLow);
 }
 
 TEST(SecondReading, AnotherPassesCheckAndAnUnreadOneAreNotTold)

@@ -1,11 +1,11 @@
-#include "review/spot_findings.h"
+#include "decisions/spot_findings.h"
 
 #include "tolerance/tolerance.h"
 
 #include <algorithm>
 #include <utility>
 
-namespace hammerline::review {
+namespace hammerline::decisions {
 namespace {
 
 using catalogue::Quantity;
@@ -47,7 +47,7 @@ SpotFinding countedOf(const ValueTable &before, const ValueTable &drawn, const t
 
 } // namespace
 
-outcome::Outcome<std::vector<SpotFinding>> spotFindings(const decisions::SpotCheck &check, const ValueTable &before,
+outcome::Outcome<std::vector<SpotFinding>> spotFindings(const SpotCheck &check, const ValueTable &before,
                                                         const ValueTable &again, const tolerance::ToleranceSet &set,
                                                         std::string_view confidence)
 {
@@ -70,4 +70,4 @@ outcome::Outcome<std::vector<SpotFinding>> spotFindings(const decisions::SpotChe
     return findings;
 }
 
-} // namespace hammerline::review
+} // namespace hammerline::decisions

@@ -1,8 +1,8 @@
-#include "review/spot_findings.h"
+#include "decisions/spot_findings.h"
 
 #include <gtest/gtest.h>
 
-namespace hammerline::review {
+namespace hammerline::decisions {
 namespace {
 
 using catalogue::Quantity;
@@ -96,4 +96,4 @@ TEST(SpotFindings, AConfidenceThatProvesNothingIsRefused)
 }
 
 } // namespace
-} // namespace hammerline::review
+} // namespace hammerline::decisions
