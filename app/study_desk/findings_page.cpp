@@ -25,7 +25,7 @@ QTableWidget *makeTable()
     table->setObjectName("studyComponents");
     table->setAccessibleName(FindingsPage::tr("Where the spread comes from"));
     table->setHorizontalHeaderLabels({FindingsPage::tr("Spread of"), FindingsPage::tr("Standard deviation"),
-                                      FindingsPage::tr("Lies within (95 %)"), FindingsPage::tr("Of the deviation of all")});
+                                      FindingsPage::tr("Lies within (95 %)"), FindingsPage::tr("Of the variance")});
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->horizontalHeader()->setHighlightSections(false);
     table->horizontalHeader()->setStretchLastSection(true);
@@ -136,9 +136,10 @@ void FindingsPage::fillTable(const Findings &findings)
     const auto bare = [&](double sd) { return charts::sdText(sd, dimension, form).section(' ', 0, -2); };
     const auto row = [&](int at, const QString &name, double analysis::Components::*part,
                          const analysis::SdInterval &interval) {
-        const QString share = figures.percentOfTotalSd
-                                  ? wording::numberText((*figures.percentOfTotalSd).*part, 1, form) + " %"
-                                  : QString("–");
+        const QString share =
+            figures.variance.total > 0
+                ? wording::numberText(100 * figures.variance.*part / figures.variance.total, 1, form) + " %"
+                : QString("–");
         const QStringList texts{name, charts::sdText(figures.sd.*part, dimension, form),
                                 tr("%1 to %2").arg(bare(interval.low), charts::sdText(interval.high, dimension, form)),
                                 share};
