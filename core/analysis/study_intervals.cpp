@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <vector>
 
 namespace hammerline::analysis {
@@ -171,6 +172,11 @@ std::optional<double> shareOfResolution(const GaugeStudy &study, double halfStep
     if (study.variance.gauge == 0)
         return std::nullopt;
     return halfStep * halfStep / 3 / study.variance.gauge;
+}
+
+double uncertaintyToJudgeBy(const GaugeStudy &study, std::optional<double> halfStep)
+{
+    return std::max(study.expandedUncertainty, 2 * halfStep.value_or(0) / std::numbers::sqrt3);
 }
 
 } // namespace hammerline::analysis

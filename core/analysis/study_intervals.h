@@ -30,4 +30,9 @@ struct StudyIntervals {
 /// tell: the study then understates what the gauge does. Absent where the gauge shows no spread at all.
 [[nodiscard]] std::optional<double> shareOfResolution(const GaugeStudy &study, double halfStep);
 
+/// Expanded uncertainty (k = 2) of one reading, to judge by, in mm or g: what the study found, or what half a step on
+/// either side comes to alone where that is larger (tolerance/doubt.h). Not their sum: readings of a study are rounded
+/// to the step, so that their spread holds it.
+[[nodiscard]] double uncertaintyToJudgeBy(const GaugeStudy &study, std::optional<double> halfStep);
+
 } // namespace hammerline::analysis

@@ -45,10 +45,23 @@ std::optional<units::Amount> halfResolutionIn(units::Unit unit, const readings::
     return parsed.value().halfResolution;
 }
 
+bool speaksOf(const readings::Gauge &gauge, units::Dimension dimension)
+{
+    return dimension == units::Dimension::Length && gauge.expandedUncertainty != units::Length();
+}
+
+double stepOf(const readings::Gauge &gauge)
+{
+    return standardOf(units::Amount(gauge.resolution)) / 2;
+}
+
+/// Without the rounding to the gauge's own step, which comes in with the reading's.
 double gaugePart(const std::optional<Limits> &limits, const readings::Gauge &gauge, units::Dimension dimension)
 {
-    if (dimension == units::Dimension::Length && gauge.expandedUncertainty != units::Length())
-        return gauge.expandedUncertainty.inMillimetres() / gaugeCoverage;
+    if (speaksOf(gauge, dimension)) {
+        const double stated = gauge.expandedUncertainty.inMillimetres() / gaugeCoverage, step = stepOf(gauge);
+        return std::sqrt(std::max(0.0, (stated - step) * (stated + step)));
+    }
     return limits ? limits->expandedUncertainty.inDisplay() / limits->coverageFactor : 0;
 }
 
@@ -56,9 +69,7 @@ double resolutionPart(const readings::Gauge &gauge, const std::optional<units::A
                       units::Dimension dimension)
 {
     const double typed = halfResolution ? standardOf(*halfResolution) : 0;
-    if (dimension != units::Dimension::Length)
-        return typed;
-    return std::max(typed, standardOf(units::Amount(gauge.resolution)) / 2);
+    return dimension == units::Dimension::Length ? std::max(typed, stepOf(gauge)) : typed;
 }
 
 using Resolutions = std::map<PairRead, units::Amount>;

@@ -89,6 +89,58 @@ TEST(Doubt, CountsACoarserGaugeThanWasTyped)
     EXPECT_DOUBLE_EQ(doubt->shareOfResolution(), 1);
 }
 
+TEST(Doubt, OfAStudiedGaugeReadAsFinelyAsItReadsIsTheLargerOfSpreadAndStep)
+{
+    readings::Gauge gauge;
+    gauge.resolution = units::Length::millimetres(0.1);
+    gauge.expandedUncertainty = units::Length::millimetres(0.2);
+    const auto spread = doubtOf({}, gauge, mm(0.05), units::Dimension::Length);
+    EXPECT_NEAR(spread->combined(), 0.1, 1e-15) << "the step is among the 0.1 mm already";
+    EXPECT_NEAR(spread->shareOfResolution(), 0.0025 / 3 / 0.01, 1e-12) << "and its share of them is shown";
+    gauge.expandedUncertainty = units::Length::millimetres(0.01);
+    const auto step = doubtOf({}, gauge, mm(0.05), units::Dimension::Length);
+    EXPECT_NEAR(step->combined(), 0.05 / std::sqrt(3.0), 1e-15) << "no gauge is better than its step";
+    EXPECT_DOUBLE_EQ(step->shareOfResolution(), 1);
+}
+
+TEST(Doubt, OfWhatWasReadMoreCoarselyThanTheGaugeReadsHoldsTheCoarserStepOnce)
+{
+    readings::Gauge gauge;
+    gauge.resolution = units::Length::millimetres(0.1);
+    gauge.expandedUncertainty = units::Length::millimetres(0.2);
+    const auto doubt = doubtOf({}, gauge, mm(0.5), units::Dimension::Length);
+    EXPECT_NEAR(doubt->combined(), std::sqrt(0.01 - 0.0025 / 3 + 0.25 / 3), 1e-15);
+    EXPECT_NEAR(doubtOf({}, gauge, mm(0.005), units::Dimension::Length)->combined(), 0.1, 1e-15)
+        << "a zero written behind makes no gauge finer";
+}
+
+TEST(Doubt, CountsBothInFullWhereNobodySaysWhichStepTheUncertaintyHolds)
+{
+    readings::Gauge gauge;
+    gauge.expandedUncertainty = units::Length::millimetres(0.2);
+    const double both = std::sqrt(0.01 + 0.0025 / 3);
+    EXPECT_NEAR(doubtOf({}, gauge, mm(0.05), units::Dimension::Length)->combined(), both, 1e-15);
+    Limits limits;
+    limits.expandedUncertainty = mm(0.2);
+    readings::Gauge rule;
+    rule.resolution = units::Length::millimetres(0.1);
+    EXPECT_NEAR(doubtOf(limits, rule, mm(0.05), units::Dimension::Length)->combined(), both, 1e-15)
+        << "a set does not know the gauge";
+}
+
+// 1/64 in read off a rule: half of one step, 0.1984375 mm, over the root of 3 (JCGM 100:2008, 4.3.7).
+TEST(Doubt, OfASixtyFourthReadOffARuleIsRectangular)
+{
+    auto judgement =
+        judge(samples::table(Quantity::Dip, {{1, 10.31875}}), samples::letOffAndDip(), {Note(1), Note(1)}, {});
+    weighDoubt(judgement, {read("13/32", nanometres(10'318'750)), read("26/64", nanometres(10'318'750))}, {});
+    const auto &verdict = *judgement.find(Quantity::Dip, Note(1));
+    EXPECT_NEAR(verdict.doubt->resolution, 25.4 / 64 / std::sqrt(3.0), 1e-6) << "13/32 is the coarser of the two";
+    EXPECT_EQ(verdict.status, Status::In);
+    EXPECT_TRUE(verdict.withinDoubt());
+    EXPECT_DOUBLE_EQ(verdict.doubt->shareOfResolution(), 1);
+}
+
 TEST(Doubt, TellsWhatIsInOnlyByTheGaugesGrace)
 {
     auto judgement =
