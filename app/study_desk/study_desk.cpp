@@ -25,8 +25,8 @@ StudyDesk::StudyDesk(Clock clock, QWidget *parent)
       m_strike(new QPushButton(tr("Strike it out…"))),
       m_pages(new QStackedWidget),
       m_empty(new QLabel(tr("No gauge study yet. Plan one: two or three people read the same ten notes three times "
-                            "each, blind. It tells how far a reading can be trusted, and passes take over what it "
-                            "finds."))),
+                            "each, blind. It tells how far a reading can be trusted, and passes and tolerance "
+                            "sets take over what it finds."))),
       m_taking(new TakingPage),
       m_findings(new FindingsPage)
 {

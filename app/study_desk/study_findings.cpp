@@ -35,13 +35,11 @@ std::optional<double> finestTyped(const logbook::PlannedStudy &study, const std:
     return finest;
 }
 
-std::optional<double> shareOfStep(const Findings &findings, const std::vector<logbook::ReadTrial> &read)
+std::optional<double> halfStepOf(const logbook::PlannedStudy &study, const std::vector<logbook::ReadTrial> &read)
 {
-    const bool stated = findings.study.gauge.resolution != units::Length() &&
-                        catalogue::infoOf(findings.study.quantity).dimension == units::Dimension::Length;
-    const auto half =
-        stated ? std::optional(findings.study.gauge.resolution.inMillimetres() / 2) : finestTyped(findings.study, read);
-    return half ? analysis::shareOfResolution(findings.figures, *half) : std::nullopt;
+    const bool stated = study.gauge.resolution != units::Length() &&
+                        catalogue::infoOf(study.quantity).dimension == units::Dimension::Length;
+    return stated ? std::optional(study.gauge.resolution.inMillimetres() / 2) : finestTyped(study, read);
 }
 
 std::optional<double> narrowest(const logbook::PlannedStudy &study, const tolerance::ToleranceSet *set)
@@ -111,8 +109,10 @@ QString stepSentence(const Findings &findings, const wording::NumberForm &form)
     if (!share)
         return {};
     if (*share > 1)
-        return tr("The readings agree better than the step of the scale can tell: the true doubt is larger than the "
-                  "study shows.");
+        return tr("The readings agree better than the step of the scale can tell: passes and sets take over the doubt "
+                  "of the step alone, %1 either way.")
+            .arg(charts::sdText(analysis::uncertaintyToJudgeBy(findings.figures, findings.halfStep),
+                                catalogue::infoOf(findings.study.quantity).dimension, form));
     constexpr double aPercent = 0.01;
     if (*share < aPercent)
         return tr("How finely it was read off hardly matters: less than 1 % of the gauge's own variance.");
@@ -130,6 +130,30 @@ QString spreadSentence(const Findings &findings, const wording::NumberForm &form
              percent(variance.repeatability / variance.total, form));
 }
 
+bool isLength(const Findings &findings)
+{
+    return catalogue::infoOf(findings.study.quantity).dimension == units::Dimension::Length;
+}
+
+/// Oldest first.
+std::vector<Findings> finished(logbook::Logbook &book)
+{
+    std::vector<Findings> found;
+    for (const logbook::PlannedStudy &study : logbook::GaugeStudies(book).all())
+        if (auto findings = findingsOf(book, study, nullptr))
+            found.push_back(*std::move(findings));
+    return found;
+}
+
+template <typename Key>
+std::vector<Findings> valuesOf(std::map<Key, Findings> newest)
+{
+    std::vector<Findings> found;
+    for (auto &[key, findings] : newest)
+        found.push_back(std::move(findings));
+    return found;
+}
+
 } // namespace
 
 std::optional<Findings> findingsOf(logbook::Logbook &book, const logbook::PlannedStudy &study,
@@ -144,7 +168,9 @@ std::optional<Findings> findingsOf(logbook::Logbook &book, const logbook::Planne
         return std::nullopt;
     findings.figures = std::move(figures).value();
     findings.intervals = analysis::intervalsOf(findings.figures);
-    findings.shareOfResolution = shareOfStep(findings, read);
+    findings.halfStep = halfStepOf(study, read);
+    if (findings.halfStep)
+        findings.shareOfResolution = analysis::shareOfResolution(findings.figures, *findings.halfStep);
     findings.halfWidth = narrowest(study, set);
     return findings;
 }
@@ -184,23 +210,40 @@ QString dayOf(const logbook::PlannedStudy &study)
 std::vector<Findings> newestOfEachGauge(logbook::Logbook &book)
 {
     std::map<std::string, Findings> newest;
-    for (const logbook::PlannedStudy &study : logbook::GaugeStudies(book).all())
-        if (catalogue::infoOf(study.quantity).dimension == units::Dimension::Length)
-            if (auto findings = findingsOf(book, study, nullptr))
-                newest.insert_or_assign(study.gauge.name, *std::move(findings));
-    std::vector<Findings> found;
-    for (auto &[name, findings] : newest)
-        found.push_back(std::move(findings));
-    return found;
+    for (Findings &findings : finished(book))
+        if (isLength(findings))
+            newest.insert_or_assign(findings.study.gauge.name, std::move(findings));
+    return valuesOf(std::move(newest));
+}
+
+std::vector<Findings> newestOfEachQuantity(logbook::Logbook &book)
+{
+    std::map<std::pair<catalogue::Quantity, std::string>, Findings> newest;
+    for (Findings &findings : finished(book))
+        newest.insert_or_assign(std::pair(findings.study.quantity, findings.study.gauge.name), std::move(findings));
+    return valuesOf(std::move(newest));
+}
+
+units::Amount uncertaintyOf(const Findings &findings)
+{
+    constexpr double slack = 1e-6;
+    const bool length = isLength(findings);
+    const double stepsPerUnit = 1000; // micrometres in a millimetre, milligrams in a gram
+    const std::int64_t countsPerStep = length ? 1000 : 1;
+    const double steps = analysis::uncertaintyToJudgeBy(findings.figures, findings.halfStep) * stepsPerUnit;
+    return {length ? units::Dimension::Length : units::Dimension::Mass,
+            static_cast<std::int64_t>(std::ceil(steps - slack)) * countsPerStep};
 }
 
 units::Length expandedUncertaintyOf(const Findings &findings)
 {
-    if (catalogue::infoOf(findings.study.quantity).dimension != units::Dimension::Length)
-        return {};
-    constexpr double nanometresPerMillimetre = 1e6, micrometre = 1000, slack = 1e-6;
-    const double steps = findings.figures.expandedUncertainty * nanometresPerMillimetre / micrometre;
-    return units::Length::nanometres(static_cast<std::int64_t>(std::ceil(steps - slack)) * 1000);
+    return isLength(findings) ? uncertaintyOf(findings).asLength() : units::Length();
+}
+
+units::Length stepOf(const Findings &findings)
+{
+    return isLength(findings) && findings.halfStep ? units::Length::millimetres(2 * *findings.halfStep)
+                                                   : units::Length();
 }
 
 } // namespace hammerline::study_desk

@@ -19,8 +19,10 @@ struct Findings {
     std::vector<analysis::Trial> trials{};
     analysis::GaugeStudy figures{};
     analysis::StudyIntervals intervals{};
-    /// Of the gauge's variance, by the step that the gauge states, else the finest that was typed (2.6 beside 2.57 is a
-    /// zero left out). Absent where nothing varies or no step is known.
+    /// Half of the step that the gauge states, else of the finest that was typed (2.6 beside 2.57 is a zero left out),
+    /// in mm or g. Absent where no step is known.
+    std::optional<double> halfStep{};
+    /// Of the gauge's variance, by that step. Absent where nothing varies either.
     std::optional<double> shareOfResolution{};
     /// Narrowest half-width among the notes of the study, in mm or g; absent without a set that judges them.
     std::optional<double> halfWidth{};
@@ -38,9 +40,15 @@ struct Findings {
 [[nodiscard]] QString nameOf(const logbook::PlannedStudy &study);
 [[nodiscard]] QString dayOf(const logbook::PlannedStudy &study);
 
-/// The newest finished study of lengths of each gauge, by the gauge's name.
+/// The newest finished study of lengths of each gauge, by the gauge's name: for passes.
 [[nodiscard]] std::vector<Findings> newestOfEachGauge(logbook::Logbook &book);
-/// What passes with this gauge are to state, rounded up to the micrometre; 0 for a study of masses.
+/// The newest finished study of each quantity with each gauge: for tolerance sets.
+[[nodiscard]] std::vector<Findings> newestOfEachQuantity(logbook::Logbook &book);
+/// Expanded uncertainty of one reading (analysis::uncertaintyToJudgeBy), rounded up to the micrometre or milligram.
+[[nodiscard]] units::Amount uncertaintyOf(const Findings &findings);
+/// What passes with this gauge are to state: the same, 0 for a study of masses.
 [[nodiscard]] units::Length expandedUncertaintyOf(const Findings &findings);
+/// The step that goes with it, which it holds; 0: not known, or of masses.
+[[nodiscard]] units::Length stepOf(const Findings &findings);
 
 } // namespace hammerline::study_desk

@@ -77,10 +77,9 @@ std::string_view idOf(Way way)
 std::optional<double> uncertaintyOf(Quantity quantity, const readings::Gauge &gauge, const tolerance::ToleranceSet *set)
 {
     if (catalogue::infoOf(quantity).dimension == units::Dimension::Length) {
-        if (gauge.expandedUncertainty > units::Length())
-            return gauge.expandedUncertainty.inMillimetres();
-        if (gauge.resolution > units::Length())
-            return gauge.resolution.inMillimetres() / std::sqrt(3.0);
+        const double stepAlone = gauge.resolution.inMillimetres() / std::sqrt(3.0);
+        if (const double known = std::max(gauge.expandedUncertainty.inMillimetres(), stepAlone); known > 0)
+            return known;
     }
     if (set == nullptr || !set->entries.contains(quantity))
         return std::nullopt;

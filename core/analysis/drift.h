@@ -45,9 +45,10 @@ struct MeasuredPass {
     readings::ValueTable values{};
 };
 
-/// Expanded uncertainty (k = 2) of one reading, in mm or g. Of a length, what the gauge states; where it states none,
-/// its resolution as a rectangular distribution (GUM, 4.3.7: resolution / √12, twice); where there is none either, and
-/// of a mass, what the set states for the quantity, brought to k = 2. Absent: nobody says.
+/// Expanded uncertainty (k = 2) of one reading, in mm or g. Of a length, what the gauge states, or its resolution as a
+/// rectangular distribution (GUM, 4.3.7: resolution / √12, twice) where that is larger or it states no other (why not
+/// both: tolerance/doubt.h); where there is none either, and of a mass, what the set states for the quantity, brought
+/// to k = 2. Absent: nobody says.
 [[nodiscard]] std::optional<double> uncertaintyOf(catalogue::Quantity quantity, const readings::Gauge &gauge,
                                                   const tolerance::ToleranceSet *set);
 

@@ -96,6 +96,33 @@ TEST_F(FindingsTest, TheUncertaintyOfAPassIsRoundedUpToTheMicrometre)
     EXPECT_EQ(expandedUncertaintyOf(findings), units::Length::nanometres(123'000));
     findings.study.quantity = catalogue::Quantity::DownWeight;
     EXPECT_EQ(expandedUncertaintyOf(findings), units::Length());
+    EXPECT_EQ(uncertaintyOf(findings), units::Amount(units::Mass::milligrams(124)));
+}
+
+TEST_F(FindingsTest, AStepTooCoarseToShowTheSpreadIsWhatPassesTakeOver)
+{
+    const auto study = planned();
+    Taking taking(shop.book, study, clock());
+    while (const auto stop = taking.asked())
+        ASSERT_TRUE(taking.enter(stop->note == keyboard::Note(4) ? "3" : "4").ok());
+    const Findings findings = findingsOf(shop.book, study, nullptr).value();
+    EXPECT_EQ(findings.figures.expandedUncertainty, 0) << "everybody agrees, in whole millimetres";
+    EXPECT_EQ(expandedUncertaintyOf(findings), units::Length::nanometres(578'000)) << "2 * 0.5 mm / sqrt(3), upwards";
+    EXPECT_EQ(stepOf(findings), units::Length::millimetres(1));
+}
+
+TEST_F(FindingsTest, TheNewestStudyOfEachQuantityWithEachGaugeFeedsTheSets)
+{
+    static_cast<void>(taken(0.3, 0.02, "rule 3"));
+    const Findings newer = taken(0.1, 0.02, "rule 3");
+    auto weighed = planned("rule 3", catalogue::Quantity::DownWeight);
+    Taking taking(shop.book, weighed, clock());
+    takeAll(taking);
+    const auto found = newestOfEachQuantity(shop.book);
+    ASSERT_EQ(found.size(), 2u);
+    EXPECT_EQ(found[0].study.id, newer.study.id);
+    EXPECT_EQ(uncertaintyOf(found[1]).dimension(), units::Dimension::Mass);
+    EXPECT_EQ(stepOf(found[1]), units::Length());
 }
 
 } // namespace

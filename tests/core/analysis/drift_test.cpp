@@ -83,6 +83,8 @@ TEST(DriftUncertainty, TakesTheResolutionWhereTheGaugeStatesNothingElse)
 {
     EXPECT_DOUBLE_EQ(uncertaintyOf(Quantity::Blow, gauge(0.2, 0.1), nullptr).value(), 0.2);
     // A rectangle 0.1 mm wide has the standard deviation 0.1 / sqrt(12).
+    EXPECT_NEAR(uncertaintyOf(Quantity::Blow, gauge(0.05, 0.1), nullptr).value(), 2 * 0.1 / std::sqrt(12.0), 1e-12)
+        << "no gauge is better than its step";
     EXPECT_NEAR(uncertaintyOf(Quantity::Blow, gauge(0, 0.1), nullptr).value(), 2 * 0.1 / std::sqrt(12.0), 1e-12);
     EXPECT_FALSE(uncertaintyOf(Quantity::Blow, gauge(0, 0), nullptr));
 }
