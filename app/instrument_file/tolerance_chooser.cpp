@@ -1,5 +1,6 @@
 #include "instrument_file/tolerance_chooser.h"
 
+#include "exchange/tolerance_json.h"
 #include "instrument_file/inside/form_parts.h"
 #include "instrument_file/tolerance_rows.h"
 #include "wording/palette.h"
@@ -36,18 +37,19 @@ void setCell(QTableWidget *table, int row, int column, const QString &text)
 {
     auto *cell = new QTableWidgetItem(text);
     cell->setToolTip(text);
-    if (column >= 2 && column <= 4)
+    if (column >= 2 && column <= 5)
         cell->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
     table->setItem(row, column, cell);
 }
 
 QTableWidget *makeTable()
 {
-    auto *table = new QTableWidget(0, 6);
+    auto *table = new QTableWidget(0, 7);
     table->setObjectName("toleranceNumbers");
     table->setAccessibleName(QObject::tr("Numbers of the set with their sources"));
     table->setHorizontalHeaderLabels({QObject::tr("Quantity"), QObject::tr("At note"), QObject::tr("Least"),
-                                      QObject::tr("Target"), QObject::tr("Most"), QObject::tr("Source")});
+                                      QObject::tr("Target"), QObject::tr("Most"), QObject::tr("Counted doubt"),
+                                      QObject::tr("Source")});
     table->verticalHeader()->hide();
     table->setShowGrid(false);
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -70,6 +72,7 @@ ToleranceChooser::ToleranceChooser(catalogue::ActionKind action, const std::stri
       m_prompts(prompts),
       m_list(new QListWidget),
       m_table(makeTable()),
+      m_studied(new StudiedRow),
       m_about(new QLabel)
 {
     setObjectName("toleranceChooser");
@@ -78,11 +81,13 @@ ToleranceChooser::ToleranceChooser(catalogue::ActionKind action, const std::stri
     auto *column = new QVBoxLayout(this);
     column->addWidget(makeHead());
     column->addWidget(m_table, 1);
+    column->addWidget(m_studied);
     m_faults = addFoot(this, column, tr("Judge by this set"));
     connect(m_list, &QListWidget::currentRowChanged, this, &ToleranceChooser::showSet);
+    connect(m_studied, &StudiedRow::wanted, this, &ToleranceChooser::countWith);
     for (const exchange::BuiltIn &builtIn : exchange::builtInToleranceSets())
         if (auto set = exchange::findToleranceSet(builtIn.id); set && set.value().set.action == action)
-            offer(std::move(set).value());
+            add(std::move(set).value());
     for (int i = 0; i < m_list->count(); ++i)
         if (m_sets[static_cast<std::size_t>(i)].id == current)
             m_list->setCurrentRow(i);
@@ -124,10 +129,44 @@ QWidget *ToleranceChooser::makeHead()
     return head;
 }
 
-void ToleranceChooser::offer(exchange::NamedSet set)
+void ToleranceChooser::add(exchange::NamedSet set)
 {
     m_sets.push_back(std::move(set));
     m_list->addItem(QString::fromStdString(m_sets.back().set.name));
+}
+
+void ToleranceChooser::offer(exchange::NamedSet set)
+{
+    const auto known = std::ranges::find(m_sets, set.id, &exchange::NamedSet::id);
+    const auto at = static_cast<int>(known - m_sets.begin());
+    if (known == m_sets.end())
+        add(std::move(set));
+    else
+        *known = std::move(set);
+    m_list->setCurrentRow(at);
+    showSet(at); // it may have been the chosen one already
+}
+
+void ToleranceChooser::offerStudies(std::vector<tolerance::FoundUncertainty> found)
+{
+    m_studied->offer(std::move(found), m_form);
+    if (m_list->currentRow() >= 0)
+        m_studied->follow(m_sets[static_cast<std::size_t>(m_list->currentRow())].set);
+}
+
+void ToleranceChooser::countWith(const tolerance::FoundUncertainty &found, tolerance::Rule rule)
+{
+    auto made = tolerance::countingWith(m_sets[static_cast<std::size_t>(m_list->currentRow())].set, found, rule);
+    if (!made) {
+        m_faults->setText(wording::faultsText(made.faults()));
+        return;
+    }
+    const tolerance::ToleranceSet &set = made.value();
+    offer({set.name, exchange::writeToleranceSet(set), set});
+    m_faults->setText(tolerance::leavesNothingIn(set.entries.at(found.quantity))
+                          ? tr("At some notes the limits lie closer together than twice this doubt: no reading can be "
+                               "in there, only close to the limit. A finer gauge would help, or limits as they stand.")
+                          : QString());
 }
 
 void ToleranceChooser::openFile()
@@ -148,7 +187,6 @@ void ToleranceChooser::openFile()
     }
     m_faults->clear();
     offer(std::move(set).value());
-    m_list->setCurrentRow(m_list->count() - 1);
 }
 
 void ToleranceChooser::showSet(int index)
@@ -157,13 +195,14 @@ void ToleranceChooser::showSet(int index)
         return;
     const tolerance::ToleranceSet &set = m_sets[static_cast<std::size_t>(index)].set;
     m_about->setText(aboutText(set));
+    m_studied->follow(set);
     const auto rows = rowsOf(set, m_form);
     m_table->setRowCount(static_cast<int>(rows.size()));
     for (int i = 0; i < m_table->rowCount(); ++i) {
         const ToleranceRow &row = rows[static_cast<std::size_t>(i)];
         int column = 0;
         const QString source = row.remark.isEmpty() ? row.source : row.source + '\n' + row.remark;
-        for (const QString *text : {&row.quantity, &row.note, &row.low, &row.target, &row.high, &source})
+        for (const QString *text : {&row.quantity, &row.note, &row.low, &row.target, &row.high, &row.doubt, &source})
             setCell(m_table, i, column++, *text);
     }
     giveSourcesRoom();

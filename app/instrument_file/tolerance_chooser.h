@@ -3,6 +3,7 @@
 
 #include "catalogue/catalogue.h"
 #include "exchange/built_in.h"
+#include "instrument_file/studied_row.h"
 #include "prompts/prompts.h"
 #include "wording/number_form.h"
 
@@ -23,6 +24,11 @@ public:
     ToleranceChooser(catalogue::ActionKind action, const std::string &current, const wording::NumberForm &form,
                      prompts::Prompts &prompts, QWidget *parent = nullptr);
 
+    /// One more set to choose, in the place of one of the same id, and chosen until another is.
+    void offer(exchange::NamedSet set);
+    /// What the studies of this workshop found: a set may count with one of them, and is then a set of its own.
+    void offerStudies(std::vector<tolerance::FoundUncertainty> found);
+
 signals:
     /// `set.text` is the JSON as read.
     void chosen(const hammerline::exchange::NamedSet &set);
@@ -36,8 +42,9 @@ protected:
 private:
     [[nodiscard]] QWidget *makeHead();
     void giveSourcesRoom();
-    void offer(exchange::NamedSet set);
+    void add(exchange::NamedSet set);
     void openFile();
+    void countWith(const tolerance::FoundUncertainty &found, tolerance::Rule rule);
     void showSet(int index);
 
     catalogue::ActionKind m_action;
@@ -46,6 +53,7 @@ private:
     std::vector<exchange::NamedSet> m_sets;
     QListWidget *m_list;
     QTableWidget *m_table;
+    StudiedRow *m_studied;
     QLabel *m_about;
     QLabel *m_faults;
 };

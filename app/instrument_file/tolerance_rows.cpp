@@ -27,6 +27,14 @@ QString limitText(const std::optional<units::Amount> &limit, const wording::Numb
     return limit ? wording::bareText(*limit, form) : QString();
 }
 
+QString doubtText(const tolerance::Entry &entry, const wording::NumberForm &form)
+{
+    if (entry.expandedUncertainty.baseCount() == 0)
+        return {};
+    const QString doubt = QObject::tr("± %1").arg(wording::amountText(entry.expandedUncertainty, form));
+    return entry.rule == tolerance::Rule::Guarded ? QObject::tr("%1, guarded").arg(doubt) : doubt;
+}
+
 void addRows(std::vector<ToleranceRow> &rows, const QString &quantity, const tolerance::Points &points,
              const Context &context)
 {
@@ -34,7 +42,8 @@ void addRows(std::vector<ToleranceRow> &rows, const QString &quantity, const tol
         const std::string &remark = point.remark.empty() ? context.entry.remark : point.remark;
         rows.push_back({quantity, wording::nameOf(point.note), limitText(point.low, context.form),
                         wording::amountText(point.target, context.form), limitText(point.high, context.form),
-                        sourceOf(point, context), QString::fromStdString(remark)});
+                        doubtText(context.entry, context.form), sourceOf(point, context),
+                        QString::fromStdString(remark)});
     }
 }
 

@@ -13,9 +13,10 @@ namespace hammerline::instrument_file {
 struct ToleranceRow {
     QString quantity{}; ///< "Dip, naturals"
     QString note{};
-    QString low{};    ///< empty: no limit on that side
+    QString low{}; ///< empty: no limit on that side
     QString target{};
     QString high{};
+    QString doubt{};  ///< what it counts with: "± 0.2 mm, guarded"; empty: nothing
     QString source{}; ///< the point's, else the entry's, else the set's, else "no source"
     QString remark{};
 };

@@ -10,11 +10,29 @@
 
 #include <QFileInfo>
 
+#include <algorithm>
+
 namespace hammerline::main_window {
 
 namespace {
 
 constexpr const char *logbookSuffix = "hammerline";
+
+bool isBuiltIn(const std::string &set)
+{
+    return std::ranges::count(exchange::builtInToleranceSets(), set, &exchange::BuiltIn::id) > 0;
+}
+
+/// What a set may count with: the newest study of each quantity with each gauge.
+std::vector<tolerance::FoundUncertainty> uncertaintiesFound(logbook::Logbook &book)
+{
+    std::vector<tolerance::FoundUncertainty> found;
+    for (const study_desk::Findings &findings : study_desk::newestOfEachQuantity(book))
+        if (const units::Amount expanded = study_desk::uncertaintyOf(findings); expanded.baseCount() > 0)
+            found.push_back({findings.study.quantity, expanded, findings.study.gauge.name,
+                             study_desk::dayOf(findings.study).toStdString()});
+    return found;
+}
 
 } // namespace
 
@@ -86,6 +104,9 @@ void MainWindow::chooseSet()
     const auto form = wording::formOf(m_settings.shownUnit().value_or(units::Unit::Millimetre), {});
     auto *chooser =
         new instrument_file::ToleranceChooser(instrument.action, instrument.toleranceId, form, m_prompts, this);
+    if (auto own = setOf(instrument); own && !isBuiltIn(instrument.toleranceId))
+        chooser->offer({instrument.toleranceId, instrument.toleranceText, *std::move(own)});
+    chooser->offerStudies(uncertaintiesFound(m_workshop->book()));
     connect(chooser, &instrument_file::ToleranceChooser::chosen, this, &MainWindow::judgeBy);
     chooser->open();
 }
@@ -123,7 +144,7 @@ instrument_file::PassForm *MainWindow::formFor(const readings::Pass &pass)
     auto *form = new instrument_file::PassForm(pass, m_workshop->instrument()->action, this);
     std::vector<instrument_file::StudiedGauge> gauges;
     for (const study_desk::Findings &findings : study_desk::newestOfEachGauge(m_workshop->book()))
-        gauges.push_back({findings.study.gauge.name, findings.study.gauge.resolution,
+        gauges.push_back({findings.study.gauge.name, study_desk::stepOf(findings),
                           study_desk::expandedUncertaintyOf(findings), study_desk::dayOf(findings.study)});
     form->offer(std::move(gauges));
     return form;

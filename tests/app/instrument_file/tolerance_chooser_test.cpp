@@ -5,6 +5,8 @@
 #include "prompts/queued_prompts.h"
 #include "support/workshop_on_disk.h"
 
+#include <QCheckBox>
+#include <QComboBox>
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
@@ -65,7 +67,7 @@ TEST_F(Choosing, EveryNumberShowsItsSourceOrThatItHasNone)
     const auto *table = form->findChild<QTableWidget *>("toleranceNumbers");
     ASSERT_GT(table->rowCount(), 3);
     for (int row = 0; row < table->rowCount(); ++row)
-        EXPECT_FALSE(table->item(row, 5)->text().isEmpty());
+        EXPECT_FALSE(table->item(row, 6)->text().isEmpty());
 }
 
 TEST_F(Choosing, SaysThatTheMakersManualOutranksEverySet)
@@ -83,6 +85,76 @@ TEST_F(Choosing, ASetFromAFileIsChosenWithItsText)
     ASSERT_EQ(chosen.size(), 1u);
     EXPECT_EQ(chosen.front().set, support::plainSet());
     EXPECT_TRUE(exchange::readToleranceSet(chosen.front().text, "own.json"));
+}
+
+class CountingWithAStudy : public Choosing {
+protected:
+    /// plainSet judges blow by 44 to 46 mm.
+    [[nodiscard]] std::unique_ptr<ToleranceChooser> offering(const char *uncertainty)
+    {
+        auto form = chooser(ActionKind::Grand);
+        form->offer({"own", exchange::writeToleranceSet(support::plainSet()), support::plainSet()});
+        const auto expanded = units::Length::millimetres(QString(uncertainty).toDouble());
+        form->offerStudies({{catalogue::Quantity::Blow, expanded, "rule 3", "2026-03-02"},
+                            {catalogue::Quantity::UpWeight, units::Mass::grams(1), "scales", "2026-03-02"}});
+        form->show();
+        return form;
+    }
+    [[nodiscard]] static const tolerance::Entry &blowOf(const exchange::NamedSet &set)
+    {
+        return set.set.entries.at(catalogue::Quantity::Blow);
+    }
+};
+
+TEST_F(CountingWithAStudy, MakesASetOfItsOwnThatSaysWhereItsDoubtComesFrom)
+{
+    const auto form = offering("0.124");
+    form->findChild<QCheckBox *>("studiedGuarded")->setChecked(true);
+    form->findChild<QPushButton *>("studiedTake")->click();
+    EXPECT_TRUE(form->findChild<QLabel *>("toleranceAbout")->text().contains("gauge study of \"rule 3\", 2026-03-02"));
+    form->accept();
+    ASSERT_EQ(chosen.size(), 1u);
+    EXPECT_EQ(blowOf(chosen[0]).expandedUncertainty, units::Amount(units::Length::nanometres(124'000)));
+    EXPECT_EQ(blowOf(chosen[0]).rule, tolerance::Rule::Guarded);
+    EXPECT_EQ(exchange::readToleranceSet(chosen[0].text, "own").value(), chosen[0].set) << "kept as its text says";
+}
+
+TEST_F(CountingWithAStudy, ShowsInEveryRowWhatIsCountedWith)
+{
+    const auto form = offering("0.124");
+    const auto *table = form->findChild<QTableWidget *>("toleranceNumbers");
+    EXPECT_EQ(table->item(0, 5)->text(), "");
+    form->findChild<QCheckBox *>("studiedGuarded")->setChecked(true);
+    form->findChild<QPushButton *>("studiedTake")->click();
+    EXPECT_TRUE(table->item(0, 5)->text().endsWith(", guarded")) << table->item(0, 5)->text().toStdString();
+}
+
+TEST_F(CountingWithAStudy, TakenTwiceStaysOneSet)
+{
+    const auto form = offering("0.124");
+    const auto *list = form->findChild<QListWidget *>("toleranceList");
+    form->findChild<QPushButton *>("studiedTake")->click();
+    const int after = list->count();
+    form->findChild<QPushButton *>("studiedTake")->click();
+    EXPECT_EQ(list->count(), after);
+}
+
+TEST_F(CountingWithAStudy, WarnsWhereNoReadingCouldBeInAnyMore)
+{
+    const auto form = offering("5");
+    form->findChild<QCheckBox *>("studiedGuarded")->setChecked(true);
+    form->findChild<QPushButton *>("studiedTake")->click();
+    EXPECT_TRUE(form->findChild<QLabel *>("formFaults")->text().contains("no reading can be in there"));
+}
+
+TEST_F(CountingWithAStudy, IsNotOfferedForWhatTheSetDoesNotJudgeNorWithoutStudies)
+{
+    const auto form = offering("0.124");
+    form->findChild<QComboBox *>("studiedStudies")->setCurrentIndex(1);
+    EXPECT_FALSE(form->findChild<QPushButton *>("studiedTake")->isEnabled());
+    const auto none = chooser(ActionKind::Grand);
+    none->show();
+    EXPECT_FALSE(none->findChild<QWidget *>("studiedRow")->isVisible());
 }
 
 TEST_F(Choosing, ASetForTheOtherActionIsRefused)

@@ -96,7 +96,7 @@ TEST_F(FindingsTest, TheUncertaintyOfAPassIsRoundedUpToTheMicrometre)
     EXPECT_EQ(expandedUncertaintyOf(findings), units::Length::nanometres(123'000));
     findings.study.quantity = catalogue::Quantity::DownWeight;
     EXPECT_EQ(expandedUncertaintyOf(findings), units::Length());
-    EXPECT_EQ(uncertaintyOf(findings), units::Amount(units::Mass::milligrams(124)));
+    EXPECT_EQ(uncertaintyOf(findings), units::Amount(units::Mass::milligrams(123)));
 }
 
 TEST_F(FindingsTest, AStepTooCoarseToShowTheSpreadIsWhatPassesTakeOver)
