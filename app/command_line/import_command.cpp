@@ -50,7 +50,7 @@ public:
         const auto options = optionsFor(instrument.value());
         if (!options)
             return options.faults();
-        auto readings = readReadingsFile(m_file, options.value());
+        const auto readings = readReadingsFile(m_file, options.value());
         if (!readings)
             return readings.faults();
         readings::Pass pass{.uid = surroundings.newUid(),
@@ -59,7 +59,7 @@ public:
                             .began = surroundings.now(),
                             .person = person,
                             .unit = options.value().unit};
-        return store(book, pass, std::move(readings).value());
+        return store(book, pass, readings.value());
     }
 
 private:
@@ -78,12 +78,8 @@ private:
     }
 
     outcome::Outcome<Answer> store(logbook::Logbook &book, const readings::Pass &pass,
-                                   std::vector<readings::Reading> readings) const
+                                   const std::vector<readings::Reading> &readings) const
     {
-        for (readings::Reading &reading : readings) {
-            reading.person = pass.person;
-            reading.at = pass.began;
-        }
         const auto stored = book.importPass(pass, readings, {.at = pass.began, .person = pass.person});
         const int count = static_cast<int>(readings.size());
         if (m_json)

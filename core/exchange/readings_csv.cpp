@@ -3,10 +3,11 @@
 #include "exchange/csv_text.h"
 #include "exchange/inside/csv_header.h"
 #include "exchange/inside/csv_rows.h"
+#include "exchange/inside/places_seen.h"
 #include "units/parse_amount.h"
 
 #include <algorithm>
-#include <unordered_map>
+#include <array>
 
 namespace hammerline::exchange {
 namespace {
@@ -22,13 +23,6 @@ constexpr std::size_t mostTakeDigits = 6;
 constexpr std::size_t bytesOfRow = 24;
 constexpr std::size_t mostExpected = 1u << 20;
 
-/// Whether two rows speak of one and the same thing.
-std::uint64_t keyOf(Quantity quantity, keyboard::Note note, int take)
-{
-    const auto unsignedNote = static_cast<std::uint64_t>(note.number() - keyboard::Note::lowest);
-    return (static_cast<std::uint64_t>(take) << 16) | (unsignedNote << 8) | static_cast<std::uint64_t>(quantity);
-}
-
 std::string onePhysicalLine(std::string problem)
 {
     std::ranges::replace_if(
@@ -42,7 +36,6 @@ public:
     ReadingsFile(std::string_view text, const CsvReadingOptions &options) : m_rows(text), m_options(options)
     {
         const std::size_t expected = std::min(text.size() / bytesOfRow, mostExpected);
-        m_seen.reserve(expected);
         m_readings.reserve(expected);
     }
 
@@ -77,7 +70,8 @@ private:
 
     void readRows()
     {
-        m_noteColumn = *m_header.find(ColumnKind::Note);
+        for (std::size_t kind = 0; kind < m_columnOf.size(); ++kind)
+            m_columnOf[kind] = m_header.find(static_cast<ColumnKind>(kind));
         while (m_rows.next(m_row)) {
             if (isBlank() || !isSound() || !hasAllFields())
                 continue;
@@ -110,7 +104,7 @@ private:
 
     std::optional<keyboard::Note> readNote()
     {
-        const auto note = keyboard::parseNote(m_row.fields[m_noteColumn]);
+        const auto note = keyboard::parseNote(cell(ColumnKind::Note));
         if (!note) {
             add(note.fault().problem);
             return std::nullopt;
@@ -126,7 +120,7 @@ private:
     void readWideRow()
     {
         const auto note = readNote();
-        if (!note || isAgain(keyOf({}, *note, 1), "note " + note->name()))
+        if (!note || isAgain({{}, *note, 1}, [&] { return "note " + note->name(); }))
             return;
         for (std::size_t at = 0; at < m_row.fields.size(); ++at) {
             const Column &column = m_header.columns[at];
@@ -144,9 +138,10 @@ private:
         if (!note || !quantity || !take || m_unitRefused)
             return;
         const Place place{*quantity, *note, *take};
-        if (isAgain(keyOf(place.quantity, place.note, place.take), std::string(catalogue::idOf(*quantity)) +
-                                                                       " of note " + note->name() + ", take " +
-                                                                       std::to_string(*take)))
+        if (isAgain(place, [&] {
+                return std::string(catalogue::idOf(*quantity)) + " of note " + note->name() + ", take " +
+                       std::to_string(*take);
+            }))
             return;
         readValue(place, cell(ColumnKind::Value), unit, plainText(cell(ColumnKind::Remark)));
     }
@@ -154,7 +149,7 @@ private:
     /// The cell of a column that may be absent: then empty.
     std::string_view cell(ColumnKind kind) const
     {
-        const auto at = m_header.find(kind);
+        const auto at = m_columnOf[static_cast<std::size_t>(kind)];
         return at ? m_row.fields[*at] : std::string_view();
     }
 
@@ -190,7 +185,7 @@ private:
     std::optional<units::Unit> readUnit(Quantity quantity)
     {
         m_unitRefused = false;
-        auto unit = m_header.columns[*m_header.find(ColumnKind::Value)].unit;
+        auto unit = m_header.columns[*m_columnOf[static_cast<std::size_t>(ColumnKind::Value)]].unit;
         const std::string_view typed = trimmedCell(cell(ColumnKind::Unit));
         if (!typed.empty()) {
             const auto parsed = units::parseUnit(typed);
@@ -239,13 +234,14 @@ private:
         return bare && elsewhere ? std::string(typed) + " " + units::symbolOf(unit) : std::string(typed);
     }
 
-    /// True, with the fault added, where an earlier row was about the same.
-    bool isAgain(std::uint64_t key, const std::string &what)
+    /// True, with the fault added, where an earlier row was about the same; `what` says about what.
+    template <typename What>
+    bool isAgain(const Place &place, const What &what)
     {
-        const auto [place, added] = m_seen.try_emplace(key, m_row.line);
-        if (!added)
-            add(what + " stands here again, after line " + std::to_string(place->second) + "; once would be right");
-        return !added;
+        const auto before = m_seen.before(place, m_row.line);
+        if (before)
+            add(what() + " stands here again, after line " + std::to_string(*before) + "; once would be right");
+        return before.has_value();
     }
 
     void add(const std::string &problem) { addAt(m_row.line, problem); }
@@ -263,9 +259,9 @@ private:
     CsvRow m_row{};
     CsvHeader m_header{};
     std::size_t m_headerLine = 1;
-    std::size_t m_noteColumn = 0;
+    std::array<std::optional<std::size_t>, static_cast<std::size_t>(ColumnKind::Unknown)> m_columnOf{};
     bool m_unitRefused = false;
-    std::unordered_map<std::uint64_t, std::size_t> m_seen{}; ///< what was spoken of, and the line
+    PlacesSeen m_seen{};
     std::vector<Reading> m_readings{};
     std::vector<outcome::Fault> m_faults{};
 };

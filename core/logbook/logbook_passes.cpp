@@ -24,17 +24,22 @@ Deed entryOf(const readings::Pass &pass, const Stamp &stamp, std::string_view na
             .pass = pass.id};
 }
 
-/// The readings in the order of their rows.
-std::vector<const Reading *> inOrder(const std::vector<Reading> &readings)
+/// Quantity, note and take in one number, in the order of the rows.
+std::uint64_t orderOf(const readings::Place &place)
 {
-    const auto key = [](const Reading *reading) {
-        return std::tuple(inside::storedQuantity(reading->place.quantity), reading->place.note, reading->place.take);
-    };
-    std::vector<const Reading *> order;
+    return (static_cast<std::uint64_t>(inside::storedQuantity(place.quantity)) << 48) |
+           (static_cast<std::uint64_t>(place.note.number() - keyboard::Note::lowest) << 32) |
+           static_cast<std::uint32_t>(place.take);
+}
+
+/// The readings in the order of their rows.
+std::vector<std::pair<std::uint64_t, const Reading *>> inOrder(const std::vector<Reading> &readings)
+{
+    std::vector<std::pair<std::uint64_t, const Reading *>> order;
     order.reserve(readings.size());
     for (const Reading &reading : readings)
-        order.push_back(&reading);
-    std::ranges::sort(order, {}, key);
+        order.emplace_back(orderOf(reading.place), &reading);
+    std::ranges::sort(order);
     return order;
 }
 
@@ -104,8 +109,11 @@ readings::Pass Logbook::importPass(readings::Pass begun, const std::vector<Readi
     const Stamp ofPass{begun.began, begun.person};
     static_cast<void>(writer.commit(entryOf(begun, stamp, "pass-imported"), [&](const auto &take) {
         take(rowOf(begun));
-        for (const Reading *reading : order)
-            take(inside::rowOf(begun.id, *reading, ofPass));
+        inside::Row row;
+        for (const auto &[place, reading] : order) {
+            inside::fillRow(row, begun.id, *reading, ofPass);
+            take(row);
+        }
     }));
     return begun;
 }

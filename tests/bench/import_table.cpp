@@ -160,15 +160,16 @@ void make(const std::string &folder, const Load &load)
     }
 }
 
+std::vector<readings::Reading> readingsOf(const std::string &file)
+{
+    const auto text = exchange::readFile(file);
+    return exchange::readReadingsCsv(text.value(), {.file = file, .action = catalogue::ActionKind::Grand}).value();
+}
+
 /// What `hammerline import` does with a file once the logbook is open.
 void importFile(logbook::Logbook &book, const std::string &file)
 {
-    const auto text = exchange::readFile(file);
-    auto many = exchange::readReadingsCsv(text.value(), {.file = file, .action = catalogue::ActionKind::Grand}).value();
-    for (readings::Reading &one : many) {
-        one.person = stamp.person;
-        one.at = stamp.at;
-    }
+    const auto many = readingsOf(file);
     static_cast<void>(book.importPass({.instrument = 1, .began = stamp.at, .person = stamp.person}, many, stamp));
 }
 

@@ -11,7 +11,7 @@
 
 namespace hammerline::exchange {
 
-enum class ColumnKind { Note, Measured, QuantityId, Value, Unit, Take, Remark, Unknown };
+enum class ColumnKind { Note, Measured, QuantityId, Value, Unit, Take, Remark, Unknown }; ///< Unknown last
 
 struct Column {
     ColumnKind kind = ColumnKind::Unknown;

@@ -16,6 +16,31 @@ void bindAll(Statement &statement, std::span<const Cell> cells)
         statement.bindCell(++parameter, cell);
 }
 
+/// Inserts the rows of one deed. Rows of one table stand together, so its statement is looked up once for all of them.
+class RowInserts {
+public:
+    RowInserts(Database &database, DeedId deed) : m_database(&database), m_deed(deed) {}
+
+    void add(const Row &row)
+    {
+        if (row.table != m_table) {
+            m_insert.emplace(m_database->use(row.table->insertSql()));
+            m_table = row.table;
+        }
+        Statement &insert = **m_insert;
+        bindAll(insert, row.cells);
+        insert.bind(static_cast<int>(row.cells.size()) + 1, m_deed);
+        insert.run();
+        insert.again();
+    }
+
+private:
+    Database *m_database;
+    DeedId m_deed;
+    const VersionTable *m_table = nullptr;
+    std::optional<Use> m_insert{};
+};
+
 std::string digestBefore(Database &database, DeedId newest)
 {
     const auto before = findDeed(database, newest);
@@ -71,16 +96,9 @@ Deed DeedWriter::write(Deed entry, const RowSource &rows)
     rows([&](const Row &row) { digest.add(row); });
     DeedDigest::Result proof = digest.finish();
     insertDeed(*m_database, {entry, std::move(proof.marks), std::move(proof.digest)});
-    rows([&](const Row &row) { insert(row, entry.id); });
+    RowInserts inserts(*m_database, entry.id);
+    rows([&](const Row &row) { inserts.add(row); });
     return entry;
-}
-
-void DeedWriter::insert(const Row &row, DeedId deed)
-{
-    const Use insert = m_database->use(row.table->insertSql());
-    bindAll(*insert, row.cells);
-    insert->bind(static_cast<int>(row.cells.size()) + 1, deed);
-    insert->run();
 }
 
 } // namespace hammerline::logbook::inside

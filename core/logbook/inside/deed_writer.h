@@ -39,7 +39,6 @@ public:
 
 private:
     [[nodiscard]] Deed write(Deed entry, const RowSource &rows);
-    void insert(const Row &row, DeedId deed);
     Database *m_database;
     Transaction m_transaction;
     std::vector<Row> m_rows;

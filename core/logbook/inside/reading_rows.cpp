@@ -3,8 +3,36 @@
 #include "logbook/inside/record_rows.h"
 
 #include <cassert>
+#include <span>
 
 namespace hammerline::logbook::inside {
+
+namespace {
+
+constexpr std::size_t valueCount = 6; // value, typed, remark, person, at, origin
+
+void setText(Cell &cell, std::string_view text, bool told)
+{
+    if (told)
+        cell.emplace<std::string>(text);
+    else
+        cell = {};
+}
+
+void fillValues(std::span<Cell> values, const readings::Reading &reading, const Stamp &usual)
+{
+    assert(reading.value.dimension() == catalogue::infoOf(reading.place.quantity).dimension);
+    values[0] = reading.value.baseCount();
+    setText(values[1], reading.typed, reading.typed != units::exactDecimal(reading.value));
+    setText(values[2], reading.remark, !reading.remark.empty());
+    setText(values[3], reading.person, !reading.person.empty() && reading.person != usual.person);
+    values[4] = {};
+    if (reading.at != readings::Instant{} && reading.at != usual.at)
+        values[4] = std::int64_t{reading.at.time_since_epoch().count()};
+    values[5] = {};
+}
+
+} // namespace
 
 std::vector<Cell> keysOf(readings::PassId pass, const readings::Place &place)
 {
@@ -13,28 +41,22 @@ std::vector<Cell> keysOf(readings::PassId pass, const readings::Place &place)
 
 std::vector<Cell> valuesOf(const readings::Reading &reading, const Stamp &usual)
 {
-    assert(reading.value.dimension() == catalogue::infoOf(reading.place.quantity).dimension);
-    std::vector<Cell> values(6);
-    values[0] = reading.value.baseCount();
-    if (reading.typed != units::exactDecimal(reading.value))
-        values[1] = reading.typed;
-    if (!reading.remark.empty())
-        values[2] = reading.remark;
-    if (!reading.person.empty() && reading.person != usual.person)
-        values[3] = reading.person;
-    if (reading.at != readings::Instant{} && reading.at != usual.at)
-        values[4] = std::int64_t{reading.at.time_since_epoch().count()};
+    std::vector<Cell> values(valueCount);
+    fillValues(values, reading, usual);
     return values;
 }
 
-Row rowOf(readings::PassId pass, const readings::Reading &reading, const Stamp &usual)
+void fillRow(Row &row, readings::PassId pass, const readings::Reading &reading, const Stamp &usual)
 {
-    Row row{&readingTable(), keysOf(pass, reading.place)};
-    row.cells.reserve(readingTable().columns().size());
-    row.cells.emplace_back(std::int64_t{1});
-    for (Cell &value : valuesOf(reading, usual))
-        row.cells.push_back(std::move(value));
-    return row;
+    constexpr std::size_t keyCount = 4;
+    row.table = &readingTable();
+    row.cells.resize(keyCount + 1 + valueCount);
+    row.cells[0] = pass;
+    row.cells[1] = storedQuantity(reading.place.quantity);
+    row.cells[2] = std::int64_t{reading.place.note.number()};
+    row.cells[3] = std::int64_t{reading.place.take};
+    row.cells[keyCount] = std::int64_t{1};
+    fillValues(std::span(row.cells).subspan(keyCount + 1), reading, usual);
 }
 
 std::string subjectOf(const readings::Place &place)

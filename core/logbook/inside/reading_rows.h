@@ -15,8 +15,9 @@ namespace hammerline::logbook::inside {
 [[nodiscard]] std::vector<Cell> keysOf(readings::PassId pass, const readings::Place &place);
 /// `usual`: the person and moment that need not be stored.
 [[nodiscard]] std::vector<Cell> valuesOf(const readings::Reading &reading, const Stamp &usual);
-/// First version of a reading.
-[[nodiscard]] Row rowOf(readings::PassId pass, const readings::Reading &reading, const Stamp &usual);
+/// First version of a reading, into a row that may have held another one before: a file's readings pass through one
+/// row. `usual` as above.
+void fillRow(Row &row, readings::PassId pass, const readings::Reading &reading, const Stamp &usual);
 /// "let_off C#4", "let_off C#4 take 2".
 [[nodiscard]] std::string subjectOf(const readings::Place &place);
 

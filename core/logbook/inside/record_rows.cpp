@@ -173,6 +173,10 @@ readings::Pass passOf(const Row &row, const std::string &path)
 
 std::int64_t storedQuantity(Quantity quantity)
 {
+    // Mostly the number in the file is the place in the enum; the search is for a catalogue that was put in new order.
+    const auto usual = static_cast<std::size_t>(quantity);
+    if (usual < std::size(storedQuantities) && storedQuantities[usual] == quantity)
+        return static_cast<std::int64_t>(usual) + 1;
     return std::ranges::find(storedQuantities, quantity) - std::begin(storedQuantities) + 1;
 }
 

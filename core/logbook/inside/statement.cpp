@@ -43,6 +43,11 @@ void Statement::reset()
     sqlite3_clear_bindings(m_statement.get());
 }
 
+void Statement::again()
+{
+    sqlite3_reset(m_statement.get());
+}
+
 Statement &Statement::bind(int parameter, std::int64_t value)
 {
     check(sqlite3_bind_int64(m_statement.get(), parameter, value));

@@ -9,6 +9,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <variant>
 
 struct sqlite3;
@@ -26,6 +27,8 @@ public:
 
     /// Back to the start, parameters forgotten; so that a cached statement holds neither a read lock nor old texts.
     void reset();
+    /// Back to the start, parameters kept: for one who binds all of them anew.
+    void again();
 
     /// Parameters count from 1.
     Statement &bind(int parameter, std::int64_t value);
@@ -61,9 +64,14 @@ private:
 class Use {
 public:
     explicit Use(Statement &statement) : m_statement(&statement) {}
+    Use(Use &&other) noexcept : m_statement(std::exchange(other.m_statement, nullptr)) {}
     Use(const Use &) = delete;
     Use &operator=(const Use &) = delete;
-    ~Use() { m_statement->reset(); }
+    ~Use()
+    {
+        if (m_statement != nullptr)
+            m_statement->reset();
+    }
     Statement *operator->() const { return m_statement; }
     Statement &operator*() const { return *m_statement; }
 

@@ -59,6 +59,17 @@ std::vector<std::size_t> sortedByName(std::vector<std::string> names)
     return order;
 }
 
+std::vector<std::string> canonicalNames(std::span<const std::string> columns, const std::string &table)
+{
+    std::vector<std::string> names;
+    for (const std::string &column : columns) {
+        appendCanonical(names.emplace_back(), std::string_view(column));
+        names.back() += ':';
+    }
+    appendCanonical(names.emplace_back("\"table\":"), std::string_view(table));
+    return names;
+}
+
 /// Whether the entry of a deed is about something else than the row.
 std::string isAboutAnother(Scope scope, const std::string &scopeKey)
 {
@@ -90,7 +101,8 @@ VersionTable::VersionTable(std::string_view name, Scope scope, const std::vector
       m_scope(scope),
       m_keyCount(keys.size()),
       m_columns(columnsOf(keys, values)),
-      m_canonicalOrder(sortedByName(m_columns))
+      m_canonicalOrder(sortedByName(m_columns)),
+      m_canonicalNames(canonicalNames(m_columns, m_name))
 {
     if (!origin.empty())
         m_origin = static_cast<std::size_t>(std::ranges::find(m_columns, origin) - m_columns.begin());
@@ -300,11 +312,10 @@ void appendCanonical(std::string &json, const Row &row)
             continue;
         json += separator;
         separator = ',';
-        appendCanonical(json, isName ? std::string_view("table") : std::string_view(table.columns()[column]));
-        json += ':';
+        json += table.canonicalName(column);
         if (isName)
-            appendCanonical(json, std::string_view(table.name()));
-        else if (const auto *number = std::get_if<std::int64_t>(&row.cells[column]))
+            continue;
+        if (const auto *number = std::get_if<std::int64_t>(&row.cells[column]))
             appendCanonical(json, *number);
         else
             appendCanonical(json, std::string_view(std::get<std::string>(row.cells[column])));

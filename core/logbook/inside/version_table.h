@@ -42,6 +42,8 @@ public:
     [[nodiscard]] std::optional<std::size_t> originColumn() const { return m_origin; }
     /// Columns in the order of their names, "table" among them as columns().size(): the order of the canonical form.
     [[nodiscard]] const std::vector<std::size_t> &canonicalOrder() const { return m_canonicalOrder; }
+    /// `"note":` of a column, as the canonical form has it.
+    [[nodiscard]] const std::string &canonicalName(std::size_t column) const { return m_canonicalNames[column]; }
 
     // SQL texts; every SELECT gives the columns above, then the deed.
     [[nodiscard]] const std::string &insertSql() const { return m_insert; }   ///< ?1… columns, then deed
@@ -68,6 +70,7 @@ private:
     std::vector<std::string> m_columns;
     std::optional<std::size_t> m_origin;
     std::vector<std::size_t> m_canonicalOrder;
+    std::vector<std::string> m_canonicalNames; ///< the table's own last, with its name behind it
     std::string m_insert, m_newest, m_version, m_standing, m_allStanding, m_ofScope, m_ofDeed, m_byDeed, m_strayed,
         m_deeds;
 };

@@ -48,6 +48,10 @@ TEST(ReadingsCsvRefusals, aNoteTwiceOrATakeTwiceIsAFaultAtTheSecondLine)
                 ElementsAre(StartsWith("r.csv:4: note A4 stands here again, after line 2")));
     EXPECT_THAT(refusals("note,quantity,value,take\n1,dip,1,\n1,dip,1,2\nA0,dip,1,1\n1,let_off,1,1\n"),
                 ElementsAre("r.csv:4: dip of note A0, take 1 stands here again, after line 2; once would be right"));
+    EXPECT_THAT(refusals("note,quantity,value,take\n1,dip,1,9\n1,dip,1,3\n1,dip,1,5\n1,dip,,3\n1,dip,1,9\n"),
+                ElementsAre(StartsWith("r.csv:5: dip of note A0, take 3 stands here again, after line 3"),
+                            StartsWith("r.csv:6: dip of note A0, take 9 stands here again, after line 2")))
+        << "in whatever order the takes come";
 }
 
 TEST(ReadingsCsvRefusals, theHeadingSaysWhatMayStandThere)

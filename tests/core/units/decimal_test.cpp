@@ -29,5 +29,19 @@ TEST(TimesRounded, SaturatesInsteadOfOverflowing)
     EXPECT_EQ(timesRounded({std::string(5000, '0') + "1", ""}, 1'000), 1'000);
 }
 
+TEST(TimesRounded, IsTheSameForAShortNumberAsForALongOne)
+{
+    // Ten zeros in front change nothing but the way that it is reckoned.
+    const std::string zeros(10, '0');
+    for (const std::int64_t factor : {1, 3, 1'000, 25'400, 1'000'000, 25'400'000, 999'999'999})
+        for (const char *whole : {"", "0", "3", "17", "999", "12345"})
+            for (const char *fraction : {"", "0", "5", "25", "49", "999", "0005", "4999"})
+                EXPECT_EQ(timesRounded({whole, fraction}, factor), timesRounded({zeros + whole, fraction}, factor))
+                    << whole << '.' << fraction << " times " << factor;
+    EXPECT_EQ(timesRounded({"999999999", ""}, 999'999'999), saturated);
+    EXPECT_EQ(timesRounded({"", "000000001"}, 500'000'000), 1);
+    EXPECT_EQ(timesRounded({"", "000000001"}, 499'999'999), 0);
+}
+
 } // namespace
 } // namespace hammerline::units::inside
