@@ -13,6 +13,8 @@
 #include "exchange/readings_csv.h"
 #include "logbook/logbook.h"
 
+#include <sqlite3.h>
+
 #include <sys/resource.h>
 #include <sys/wait.h>
 
@@ -20,6 +22,7 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <array>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
@@ -209,6 +212,22 @@ std::string fresh(const std::string &folder, const std::string &name)
     return path;
 }
 
+/// The shell goes on after a row that it refuses, so what is in the file is counted.
+void requireRows(const std::string &path, double count)
+{
+    sqlite3 *database = nullptr;
+    sqlite3_stmt *row = nullptr;
+    sqlite3_open_v2(path.c_str(), &database, SQLITE_OPEN_READONLY, nullptr);
+    sqlite3_prepare_v2(database, "SELECT count(*) FROM reading", -1, &row, nullptr);
+    const double found = sqlite3_step(row) == SQLITE_ROW ? sqlite3_column_double(row, 0) : 0;
+    sqlite3_finalize(row);
+    sqlite3_close(database);
+    if (found == count)
+        return;
+    std::fprintf(stderr, "%s holds %.0f readings, not %.0f\n", path.c_str(), found, count);
+    std::exit(1);
+}
+
 void keepLeast(Spent &least, const Spent &spent)
 {
     least.wall = std::min(least.wall, spent.wall);
@@ -241,10 +260,12 @@ void compare(const std::string &folder, const Load &load)
         const std::string path = fresh(folder, "ours");
         forgetFiles(folder, load);
         keepLeast(ours, inProcess([&] { importAll(folder, load, path, load.files); }));
+        requireRows(path, load.count());
         for (auto *least : {&shell, &shellWithKeys}) {
             const std::string copy = fresh(folder, "shells");
             forgetFiles(folder, load);
             keepLeast(*least, inProcess([&] { runShell(folder, load, copy, least == &shellWithKeys); }));
+            requireRows(copy, load.count());
         }
     }
     std::printf("%s\n", load.title);
