@@ -49,10 +49,10 @@ TEST_F(RecordPages, BuyerAndPriceStayOutUnlessAskedFor)
 {
     makeFull();
     EXPECT_FALSE(text().contains(QStringLiteral("private buyer")));
-    EXPECT_EQ(fileInside(QStringLiteral("record.json")).find("3400"), std::string::npos);
+    EXPECT_EQ(fileInside(QStringLiteral("record.json")).find("3400 EUR"), std::string::npos);
     makeFull({}, true);
     EXPECT_TRUE(text().contains(QStringLiteral("Buyer: A private buyer")));
-    EXPECT_NE(fileInside(QStringLiteral("record.json")).find("3400"), std::string::npos);
+    EXPECT_NE(fileInside(QStringLiteral("record.json")).find("3400 EUR"), std::string::npos);
 }
 
 TEST_F(RecordPages, TheDataInsideKeepsToItsSchema)
