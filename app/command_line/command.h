@@ -7,12 +7,14 @@
 #include "outcome/outcome.h"
 
 #include <string>
+#include <vector>
 
 namespace hammerline::command_line {
 
-/// What goes to standard output, and how the command ended.
+/// What goes to standard output, what goes to standard error beside it, and how the command ended.
 struct Answer {
     std::string text{};
+    std::vector<outcome::Fault> warnings{}; ///< what the caller should know though the command was done
     ExitStatus status = ExitStatus::Done;
 };
 

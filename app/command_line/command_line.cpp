@@ -81,6 +81,7 @@ int run(const std::vector<std::string> &arguments, const Surroundings &surroundi
             tell(answer.faults(), who, surroundings.err);
             return Refused;
         }
+        tell(answer.value().warnings, who, surroundings.err);
         surroundings.out << answer.value().text << std::flush;
         if (surroundings.out)
             return answer.value().status;

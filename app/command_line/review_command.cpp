@@ -1,6 +1,7 @@
 // hammerline review: what is out across the workshop, worst first. An instrument that was delivered stands there no
 // longer; one without a tolerance set or without readings has nothing to be judged by. An item that was accepted is not
-// listed while its value is the one accepted; one that was sent back is, until it is mended.
+// listed while its value is the one accepted; one that was sent back is, until it is mended. Standard error tells of
+// instruments that another program edited: what is listed of them, and what is not, says nothing.
 
 #include "command_line/inside/all_commands.h"
 #include "command_line/inside/logbook_input.h"
@@ -9,11 +10,13 @@
 
 #include "exchange/answers_json.h"
 #include "logbook/to_review.h"
+#include "logbook/verify_instrument.h"
 #include "review/review.h"
 
 #include <fmt/format.h>
 
 #include <map>
+#include <set>
 
 namespace hammerline::command_line {
 namespace {
@@ -52,6 +55,48 @@ std::string reviewText(const std::vector<review::Item> &items, const std::map<st
     return table.text();
 }
 
+/// Milliseconds each; a shop of thousands is checked by `verify`.
+constexpr std::size_t mostVerified = 100;
+
+/// Those that have the worst items first, then those without.
+std::vector<instrument::InstrumentId> worstFirst(const std::vector<review::Item> &items,
+                                                 const std::map<std::int64_t, std::string> &names)
+{
+    std::vector<instrument::InstrumentId> order;
+    std::set<instrument::InstrumentId> taken;
+    const auto take = [&](instrument::InstrumentId id) {
+        if (taken.insert(id).second)
+            order.push_back(id);
+    };
+    for (const review::Item &item : items)
+        take(item.instrument);
+    for (const auto &[id, name] : names)
+        take(id);
+    return order;
+}
+
+/// Who of the instruments was edited by another program.
+std::vector<outcome::Fault> editedOnes(const std::string &path, std::vector<instrument::InstrumentId> instruments,
+                                       const std::map<std::int64_t, std::string> &names)
+{
+    std::vector<outcome::Fault> warnings;
+    const std::size_t left = instruments.size() - std::min(instruments.size(), mostVerified);
+    instruments.resize(instruments.size() - left);
+    const auto checks = logbook::verifyInstruments(path, instruments);
+    for (std::size_t index = 0; index < checks.size(); ++index)
+        if (!checks[index].whole())
+            warnings.push_back({.file = path,
+                                .problem = fmt::format("instrument {}, \"{}\", {}; hammerline verify tells all of it",
+                                                       instruments[index], names.at(instruments[index]),
+                                                       logbook::editedWords(checks[index]))});
+    if (left > 0)
+        warnings.push_back({.file = path,
+                            .problem = fmt::format("whether another program edited the other {} instruments was not "
+                                                   "looked at; hammerline verify does",
+                                                   left)});
+    return warnings;
+}
+
 class ReviewCommand : public Command {
 public:
     std::string name() const override { return "review"; }
@@ -81,7 +126,8 @@ public:
                 passes.push_back(std::move(pass));
         }
         const auto items = review::queueOf(passes);
-        return Answer{.text = m_json ? exchange::reviewJson(items) : reviewText(items, names)};
+        return Answer{.text = m_json ? exchange::reviewJson(items) : reviewText(items, names),
+                      .warnings = editedOnes(m_logbook, worstFirst(items, names), names)};
     }
 
 private:

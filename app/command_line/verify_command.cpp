@@ -65,10 +65,15 @@ std::string editedText(const logbook::HistoryCheck &check)
     return text;
 }
 
+/// A file cannot show of itself that it does not end too early.
 std::string wholeText(const logbook::HistoryCheck &check)
 {
+    const std::string deeds = std::to_string(check.deeds);
     const std::string newest = check.newestDigest.empty() ? "" : "Newest digest: " + check.newestDigest + '\n';
-    return "the history is whole.\nDeeds: " + std::to_string(check.deeds) + '\n' + newest;
+    return "the history is whole up to deed " + deeds + ".\nDeeds: " + deeds + '\n' + newest +
+           "Whether deeds after it were cut off, or all of it was written anew, the file cannot show: compare number "
+           "and digest\nwith a backup's, or name a sealed record (--record FILE.pdf) or a digest noted before "
+           "(--digest HEX).\n";
 }
 
 Answer logbookAnswer(const std::string &path)
@@ -101,6 +106,22 @@ outcome::Outcome<Answer> pinAnswer(const std::string &path, const exchange::Reco
                           "). The history was written anew or cut off, or the record is from another "
                           "logbook.\n",
                   .status = NotConforming};
+}
+
+/// Does the logbook still hold the deed whose digest somebody noted?
+outcome::Outcome<Answer> notedAnswer(const std::string &path, const std::string &noted)
+{
+    const auto digest = seal::parseFingerprint(noted);
+    if (!digest)
+        return outcome::Fault{.problem = "--digest: \"" + noted + "\" is no digest of 64 hexadecimal digits"};
+    Answer answer = logbookAnswer(path);
+    if (answer.status != Done)
+        return answer;
+    if (const auto deed = openToRead(path).deedOf(digest.value()))
+        return joined(answer, {.text = "The digest noted is that of deed " + std::to_string(*deed) + ".\n"});
+    return joined(answer, {.text = "REWRITTEN: no deed has the digest noted. The history was written anew or cut off, "
+                                   "or the digest is from another logbook.\n",
+                           .status = NotConforming});
 }
 
 /// A logbook, and a record that once left it.
@@ -146,6 +167,7 @@ public:
         options.positional("FILE", "A record (PDF) or a logbook", m_file);
         options.value("record", "FILE.pdf", "A record that a logbook's history must still hold the digest of",
                       m_record);
+        options.value("digest", "HEX", "A digest noted before, that a logbook's history must still hold", m_digest);
         options.value("key", "FINGERPRINT|CERTIFICATE", "The key that a record must be sealed by", m_key);
         options.flag("trust", "Put the record's key on the list of trusted keys first: you know whose it is", m_trust);
     }
@@ -153,11 +175,12 @@ public:
     outcome::Outcome<Answer> answer(const Surroundings &surroundings) override
     {
         const bool logbook = isDatabase(m_file);
+        if (m_digest && (!logbook || m_record))
+            return outcome::Fault{.problem = "--digest goes with a logbook, and without --record"};
+        if (logbook && !m_record && (m_key || m_trust))
+            return outcome::Fault{.problem = "--key and --trust go with a record; a logbook is sealed by nobody"};
         if (logbook && !m_record)
-            return m_key || m_trust
-                       ? outcome::Outcome<Answer>(outcome::Fault{
-                             .problem = "--key and --trust go with a record; a logbook is sealed by nobody"})
-                       : logbookAnswer(m_file);
+            return m_digest ? notedAnswer(m_file, *m_digest) : logbookAnswer(m_file);
         if (!logbook && m_record)
             return outcome::Fault{.file = m_file, .problem = "is no logbook; --record is held against one"};
         const std::string list = seal::trustedKeysFile(surroundings.keyFile);
@@ -193,6 +216,7 @@ private:
 
     std::string m_file;
     std::optional<std::string> m_record;
+    std::optional<std::string> m_digest;
     std::optional<std::string> m_key;
     bool m_trust = false;
 };

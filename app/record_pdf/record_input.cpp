@@ -1,7 +1,7 @@
 #include "record_pdf/record_input.h"
 
 #include "exchange/tolerance_json.h"
-#include "logbook/verify_history.h"
+#include "logbook/verify_instrument.h"
 
 namespace hammerline::record_pdf {
 
@@ -22,7 +22,7 @@ outcome::Outcome<sale_record::RecordInput> recordInputOf(const logbook::Logbook 
                                                          const instrument::Instrument &instrument, const Issue &issue)
 {
     const logbook::DeedId newest = book.newestDeed();
-    if (auto faults = logbook::historyFaults(book.path()); !faults.empty())
+    if (auto faults = logbook::historyFaults(book.path(), instrument.id); !faults.empty())
         return faults;
     auto set = setOf(book, instrument);
     if (!set)

@@ -82,7 +82,7 @@ Logbook Logbook::open(const std::string &path, Access access)
     if (writing) {
         inside::bringUpToDate(database);
         database.run("PRAGMA journal_mode = WAL");
-    } else if (static_cast<std::size_t>(number) < inside::schemaSteps().size()) {
+    } else if (number < inside::firstReadableStructure) {
         inside::throwRefused(path, "the logbook was made by an older Hammerline; open it once for writing to bring it "
                                    "up to date (a backup is made beside it), then it can be opened for reading only");
     }
@@ -133,6 +133,14 @@ std::string Logbook::digest(DeedId id) const
 {
     const auto stored = inside::findDeed(m_inside->database, id);
     return stored ? inside::hexOf(stored->digest) : std::string();
+}
+
+std::optional<DeedId> Logbook::deedOf(const std::string &digest) const
+{
+    const inside::Use query =
+        m_inside->database.use("SELECT deed FROM history WHERE lower(hex(digest)) = ?1 ORDER BY deed LIMIT 1");
+    query->bind(1, digest);
+    return query->step() ? std::optional(query->integer(0)) : std::nullopt;
 }
 
 } // namespace hammerline::logbook

@@ -27,7 +27,7 @@
 // spot-check-begun, undone, redone; those of gauge studies are in gauge_studies.h. More may come; show an unknown one
 // as it is.
 //
-// Whether another program has edited the file is told by verify_history.h.
+// Whether another program has edited the file is told by verify_history.h, of one instrument by verify_instrument.h.
 
 #include "decisions/decisions.h"
 #include "dossier/dossier.h"
@@ -161,7 +161,8 @@ public:
     /// A new file; a fault where something is there already.
     [[nodiscard]] static outcome::Outcome<Logbook> create(const std::string &path, const Stamp &stamp);
     /// Opens and checks: is it ours, whole, not newer than this program; an older one is brought up to date after a
-    /// backup beside it (`<path>.schema-N-backup`). Throws BrokenWorld with the reason.
+    /// backup beside it (`<path>.schema-N-backup`). For reading only it is taken as it is where it lacks no table,
+    /// else refused. Throws BrokenWorld with the reason.
     [[nodiscard]] static Logbook open(const std::string &path, Access access = Access::ReadWrite);
 
     Logbook(Logbook &&) noexcept;
@@ -289,7 +290,8 @@ public:
     void noteSale(instrument::InstrumentId instrument, const dossier::Sale &sale, const Stamp &stamp);
 
     // Handing over, see hand_over.h -------------------------------------------------------------------------------
-    /// The document. A fault where there is no such instrument, and where the history is not whole (verify_history.h).
+    /// The document. A fault where there is no such instrument, and where what is said of it was edited by another
+    /// program (verify_instrument.h).
     [[nodiscard]] outcome::Outcome<std::string> handOver(instrument::InstrumentId instrument) const;
     /// `file` is to blame for what is wrong with the document.
     [[nodiscard]] outcome::Outcome<TakenOver> takeOver(const std::string &document, const std::string &file,
@@ -338,6 +340,8 @@ public:
     /// SHA-256 that chains the deed to all before it, 64 hex digits; empty where there is no such deed. Written into
     /// what leaves the house it pins the whole history up to the deed.
     [[nodiscard]] std::string digest(DeedId id) const;
+    /// The deed with this digest, 64 lower-case hex digits; absent where none has it. Goes through all of them.
+    [[nodiscard]] std::optional<DeedId> deedOf(const std::string &digest) const;
     /// The newest deed of the pass (its readings, marks and the pass itself) that can be undone, and the newest that
     /// was undone and can be done again, each as first done, for its name. A fresh deed ends every redo. Absent: none.
     [[nodiscard]] std::optional<Deed> undoable(readings::PassId pass) const;

@@ -6,7 +6,7 @@
 #include "logbook/inside/store.h"
 #include "logbook/inside/subject_rows.h"
 #include "logbook/inside/transaction.h"
-#include "logbook/verify_history.h"
+#include "logbook/verify_instrument.h"
 
 #include <algorithm>
 #include <utility>
@@ -207,7 +207,7 @@ std::string Conflict::text() const
 
 outcome::Outcome<std::string> Logbook::handOver(InstrumentId instrument) const
 {
-    if (auto faults = historyFaults(path()); !faults.empty())
+    if (auto faults = historyFaults(path(), instrument); !faults.empty())
         return faults;
     Database &database = m_inside->database;
     const inside::Transaction reading(database, inside::Locking::Read);

@@ -92,4 +92,10 @@ DigestsBefore checkDeed(const StoredDeed &stored, const std::vector<Row> &rows, 
     return {stored.digest, result.digest};
 }
 
+Alteration strayed(DeedId deed, const Row &row)
+{
+    return {deed, row.table->name(), describe(row),
+            "belongs to no deed that wrote it: was added or altered, or the deed's entry was removed"};
+}
+
 } // namespace hammerline::logbook::inside

@@ -22,4 +22,7 @@ struct DigestsBefore {
 [[nodiscard]] DigestsBefore checkDeed(const StoredDeed &stored, const std::vector<Row> &rows,
                                       const DigestsBefore &digestsBefore, std::vector<Alteration> &found);
 
+/// A row that its deed cannot have written: the entry is not there or is about something else.
+[[nodiscard]] Alteration strayed(DeedId deed, const Row &row);
+
 } // namespace hammerline::logbook::inside

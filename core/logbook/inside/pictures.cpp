@@ -42,6 +42,15 @@ std::optional<std::string> findPicture(Database &database, const std::string &di
     return query->step() ? std::optional(query->bytes(0)) : std::nullopt;
 }
 
+void checkPicture(Database &database, const std::string &digest, DeedId deed, std::vector<Alteration> &found)
+{
+    const auto jpeg = findPicture(database, digest);
+    if (!jpeg)
+        found.push_back({deed, "picture", "picture " + digest, "was removed"});
+    else if (pictureDigest(*jpeg) != digest)
+        found.push_back({0, "picture", "picture " + digest, "was altered"});
+}
+
 void checkPictures(Database &database, std::vector<Alteration> &found)
 {
     if (!hasPictures(database))

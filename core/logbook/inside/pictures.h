@@ -18,6 +18,8 @@ namespace hammerline::logbook::inside {
 /// Within the caller's transaction. The same picture is kept once.
 void keepPicture(Database &database, const std::string &digest, std::string_view jpeg);
 [[nodiscard]] std::optional<std::string> findPicture(Database &database, const std::string &digest);
+/// Appends what is wrong with the picture that a photograph of `deed` names.
+void checkPicture(Database &database, const std::string &digest, DeedId deed, std::vector<Alteration> &found);
 /// Altered, gone, and those that no photograph names. A file of a structure without pictures has none.
 void checkPictures(Database &database, std::vector<Alteration> &found);
 

@@ -11,6 +11,10 @@ namespace hammerline::logbook::inside {
 /// The SQL of each step, step 1 first.
 [[nodiscard]] std::span<const std::string_view> schemaSteps();
 
+/// The first structure that has every table of today: what came after it are indexes, so that a file of it is read
+/// without being brought up to date.
+inline constexpr int firstReadableStructure = 3;
+
 /// "HmrL" in the header of the file; what `file` and others know it by.
 inline constexpr int applicationId = 0x486D724C;
 

@@ -30,10 +30,10 @@ SubjectRows::SubjectRows(Database &database, std::vector<const VersionTable *> t
 std::vector<Row> SubjectRows::of(const Deed &deed)
 {
     std::vector<Row> rows;
-    for (const auto &[scope, id] : {std::pair(Scope::Instrument, deed.instrument), std::pair(Scope::Pass, deed.pass)}) {
-        if (id == 0)
+    for (const Subject subject : {Subject{Scope::Instrument, deed.instrument}, Subject{Scope::Pass, deed.pass}}) {
+        if (subject.id == 0)
             continue;
-        const ByDeed &byDeed = ofSubject(scope, id);
+        const ByDeed &byDeed = ofSubject(subject);
         if (const auto found = byDeed.find(deed.id); found != byDeed.end())
             rows.insert(rows.end(), found->second.begin(), found->second.end());
     }
@@ -55,19 +55,19 @@ void SubjectRows::addStudyRows(DeedId deed, std::vector<Row> &rows)
     }
 }
 
-const SubjectRows::ByDeed &SubjectRows::ofSubject(Scope scope, std::int64_t id)
+const SubjectRows::ByDeed &SubjectRows::ofSubject(const Subject &subject)
 {
-    const auto kept = m_kept.find({scope, id});
+    const auto kept = m_kept.find(subject);
     if (kept != m_kept.end())
         return kept->second;
     if (m_kept.size() >= mostKept)
         m_kept.clear();
-    ByDeed &byDeed = m_kept[{scope, id}];
+    ByDeed &byDeed = m_kept[subject];
     for (const VersionTable *table : m_tables) {
-        if (table->scope() != scope)
+        if (table->scope() != subject.scope)
             continue;
         const Use query = m_database->use(table->ofScopeSql());
-        query->bind(1, id);
+        query->bind(1, subject.id);
         while (query->step())
             byDeed[query->integer(static_cast<int>(table->columns().size()))].push_back(rowOf(*table, *query));
     }

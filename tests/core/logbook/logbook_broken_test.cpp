@@ -87,9 +87,18 @@ TEST_F(BrokenWorldTest, AnEmptyFileAndAnotherProgramsDatabaseAreNotLogbooks)
 TEST_F(BrokenWorldTest, ANewerLogbookIsRefusedWithBothNumbers)
 {
     static_cast<void>(created());
-    RawDatabase(file()).run("PRAGMA user_version = 77");
+    RawDatabase(file()).run("CREATE TABLE of_tomorrow(x); PRAGMA user_version = 77");
     EXPECT_THAT(openMessage(),
                 AllOf(HasSubstr("structure 77"), HasSubstr("up to " + std::to_string(inside::schemaSteps().size()))));
+}
+
+TEST_F(BrokenWorldTest, AnAlteredHeadOfALogbookIsCalledEdited)
+{
+    static_cast<void>(created());
+    for (const char *sql : {"PRAGMA user_version = 77", "PRAGMA user_version = 0", "PRAGMA application_id = 0"}) {
+        RawDatabase(file()).run(sql);
+        EXPECT_THAT(openMessage(), HasSubstr("edited by another program")) << sql;
+    }
 }
 
 TEST_F(BrokenWorldTest, AddedTriggersViewsTablesAndChangedOnesAreRefused)

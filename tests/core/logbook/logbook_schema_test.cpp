@@ -64,12 +64,21 @@ TEST_F(SchemaTest, AStepThatFailsLeavesTheFileAsItWas)
 
 TEST_F(SchemaTest, ANewerFileIsRefusedWithBothNumbers)
 {
-    RawDatabase(file()).run("PRAGMA user_version = 3");
+    RawDatabase(file()).run("CREATE TABLE of_tomorrow(x); PRAGMA user_version = 3");
     Database database(file(), Database::Mode::ReadOnly);
     const auto message = messageOf([&] { static_cast<void>(schemaNumber(database, twoSteps)); });
     EXPECT_THAT(message, HasSubstr("newer Hammerline"));
     EXPECT_THAT(message, HasSubstr("structure 3"));
     EXPECT_THAT(message, HasSubstr("up to 2"));
+}
+
+TEST_F(SchemaTest, ANumberThatTheTablesDoNotBearOutIsAnAlterationNotANewerProgram)
+{
+    RawDatabase(file()).run("PRAGMA user_version = 3");
+    Database database(file(), Database::Mode::ReadOnly);
+    EXPECT_THAT(messageOf([&] { static_cast<void>(schemaNumber(database, twoSteps)); }),
+                HasSubstr("it is 3, its tables are those of 1"));
+    EXPECT_EQ(shownStructure(database, twoSteps).number, 1);
 }
 
 TEST(VersionTables, AreDescribedAsTheStepsMakeThem)
