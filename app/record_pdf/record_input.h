@@ -19,8 +19,8 @@ struct Issue {
 };
 
 /// A fault where no tolerance set is chosen for the instrument, and where what the logbook says of it is not as the
-/// program wrote it (verify_instrument.h): what another program wrote is not sealed. The history's newest entry is read before all else, so that nothing in the record is
-/// older than it.
+/// program wrote it (verify_instrument.h): what another program wrote is not sealed. The history's newest entry is read
+/// before all else, so that nothing in the record is older than it.
 [[nodiscard]] outcome::Outcome<sale_record::RecordInput>
 recordInputOf(const logbook::Logbook &book, const instrument::Instrument &instrument, const Issue &issue);
 

@@ -15,7 +15,8 @@
 // - a digest forged to fit an altered deed of the instrument, unless the deed directly after it is about the instrument
 //   too: the deed after one is not computed where it is about something else;
 // - a deed whose rows of the instrument were all removed and whose entry was made to name another instrument and pass;
-// - damage to the pages of the file that no row of the instrument lies on, an index of SQLite's that says otherwise than
+// - damage to the pages of the file that no row of the instrument lies on, an index of SQLite's that says otherwise
+// than
 //   its table among it.
 // Nor is seen what verifyHistory itself cannot see.
 
@@ -38,7 +39,6 @@ namespace hammerline::logbook {
 [[nodiscard]] std::string editedWords(const HistoryCheck &check);
 
 /// Nothing where verifyInstrument finds nothing; else one fault that counts the alterations and names the first.
-[[nodiscard]] std::vector<outcome::Fault> historyFaults(const std::string &path,
-                                                        instrument::InstrumentId instrument);
+[[nodiscard]] std::vector<outcome::Fault> historyFaults(const std::string &path, instrument::InstrumentId instrument);
 
 } // namespace hammerline::logbook

@@ -79,10 +79,12 @@ void InstrumentCheck::take(DeedId id, const std::vector<Subject> &wrote)
             reportStrayed(id, subject);
     if (!stored)
         return;
-    auto found = held(*stored);
+    const auto rows = m_rows.of(stored->deed);
+    auto found = held(*stored, rows);
     std::ranges::move(found, std::back_inserter(m_check->alterations));
     m_last = {id, stored->digest};
     m_check->deeds += 1;
+    m_check->rows += std::ssize(rows);
     if (id < m_newest && !m_deeds.contains(id + 1))
         requireEntry(id + 1);
 }
@@ -93,12 +95,10 @@ void InstrumentCheck::reportStrayed(DeedId id, const Subject &subject)
         m_check->alterations.push_back(strayed(id, row));
 }
 
-std::vector<Alteration> InstrumentCheck::held(const StoredDeed &stored)
+std::vector<Alteration> InstrumentCheck::held(const StoredDeed &stored, const std::vector<Row> &rows)
 {
     const DeedId before = stored.deed.id - 1;
     const std::string digest = storedDigest(before);
-    const auto rows = m_rows.of(stored.deed);
-    m_check->rows += std::ssize(rows);
     std::vector<Alteration> found;
     static_cast<void>(checkDeed(stored, rows, {digest, digest}, found));
     if (found.empty() || digest.empty() || before < 1)
@@ -146,7 +146,7 @@ void InstrumentCheck::checkNewest()
     const auto stored = findDeed(*m_database, m_newest);
     if (!stored)
         return;
-    for (Alteration &found : held(*stored))
+    for (Alteration &found : held(*stored, m_rows.of(stored->deed)))
         if (found.table == "history")
             m_check->alterations.push_back(std::move(found));
 }

@@ -9,6 +9,7 @@
 #include <map>
 #include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace hammerline::logbook::inside {
@@ -26,7 +27,7 @@ private:
     void take(DeedId id, const std::vector<Subject> &wrote);
     void reportStrayed(DeedId id, const Subject &subject);
     /// What is wrong with the deed, given the entry before it.
-    [[nodiscard]] std::vector<Alteration> held(const StoredDeed &stored);
+    [[nodiscard]] std::vector<Alteration> held(const StoredDeed &stored, const std::vector<Row> &rows);
     [[nodiscard]] DigestsBefore computedBefore(DeedId id);
     [[nodiscard]] std::string storedDigest(DeedId id);
     void requireEntry(DeedId id);

@@ -23,7 +23,7 @@ void makeSchema(Database &database, Steps steps = schemaSteps());
 
 /// What the file's head (application_id, user_version) says, held against its tables.
 struct ShownStructure {
-    int number = 0;                    ///< of the step that the tables show
+    int number = 0;                     ///< of the step that the tables show
     std::vector<std::string> altered{}; ///< what the head says otherwise, a line each
 };
 /// For a check that is to name what was altered: a wrong head hides no logbook whose tables are those of a step, nor

@@ -117,7 +117,8 @@ TEST_F(VerifyInstrumentTest, WhatIsAlteredAtAnotherInstrumentDoesNotBarThisOne)
     int tried = 0;
     for (const auto &[table, rows] : rowsOf(2))
         for (const auto &column : RawDatabase(file()).rows("PRAGMA table_info(" + table + ")")) {
-            const bool moves = column[1] == "instrument" || column[1] == "pass" || (table == "history" && column[1] == "deed");
+            const bool moves =
+                column[1] == "instrument" || column[1] == "pass" || (table == "history" && column[1] == "deed");
             if (moves)
                 continue;
             for (const auto &condition : each(table, rows)) {
@@ -200,9 +201,9 @@ TEST_F(VerifyInstrumentTest, AnInstrumentWithManyPassesIsCheckedToTheLast)
             book.enter(pass.id, reading(letOff(2), 1'000'000), ben);
     }
     EXPECT_TRUE(isWhole(2, file()));
-    EXPECT_EQ(verifyInstrument(tampered("UPDATE reading SET value = 1 WHERE pass > 20"), 2).alterations.size(),
-              static_cast<std::size_t>(
-                  std::stoi(RawDatabase(file()).one("SELECT count(*) FROM reading WHERE pass > 20"))));
+    EXPECT_EQ(
+        verifyInstrument(tampered("UPDATE reading SET value = 1 WHERE pass > 20"), 2).alterations.size(),
+        static_cast<std::size_t>(std::stoi(RawDatabase(file()).one("SELECT count(*) FROM reading WHERE pass > 20"))));
 }
 
 } // namespace
