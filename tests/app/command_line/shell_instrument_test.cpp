@@ -9,6 +9,7 @@ namespace hammerline {
 namespace {
 
 using test_support::CommandRun;
+using test_support::lea;
 using test_support::runCommand;
 using testing::AllOf;
 using testing::HasSubstr;
