@@ -7,9 +7,17 @@
 
 #include "exchange/exchange.h"
 #include "logbook/hand_over.h"
+#include "seal/key_store.h"
+
+#include <filesystem>
 
 namespace hammerline::command_line {
 namespace {
+
+std::string digestLine(const std::string &digest)
+{
+    return "Digest: " + seal::groupedFingerprint(digest) + '\n';
+}
 
 class HandOverCommand : public Command {
 public:
@@ -21,6 +29,8 @@ public:
         options.positional("LOGBOOK", "The logbook", m_logbook);
         options.value("instrument", "ID", "Number of the instrument, see hammerline instruments", m_instrument);
         options.value("to", "FILE.json", "The file to write", m_to);
+        options.flag("without-sale", "Leave out buyer, price and whether it is sold; a later whole file brings them",
+                     m_withoutSale);
         options.flag("force", "Overwrite a file that is there", m_force);
     }
 
@@ -30,7 +40,8 @@ public:
         const auto instrument = findInstrument(book, m_instrument);
         if (!instrument)
             return instrument.faults();
-        const auto document = book.handOver(instrument.value().id);
+        const auto document = book.handOver(instrument.value().id, m_withoutSale ? logbook::HandedSale::StaysHere
+                                                                                 : logbook::HandedSale::GoesAlong);
         if (!document)
             return document.faults();
         const auto written =
@@ -38,14 +49,36 @@ public:
         if (!written)
             return written.faults();
         return Answer{.text = withoutControls(instrument.value().name) + " is in " + withoutControls(m_to) +
-                              ", buyer and price included.\n"};
+                              (m_withoutSale ? ", without buyer and price.\n" : ", buyer and price included.\n") +
+                              digestLine(logbook::digestIn(document.value())) +
+                              "Tell the digest to whoever takes it over, by another way than the file.\n"};
     }
 
 private:
     std::string m_logbook;
     std::string m_instrument;
     std::string m_to;
+    bool m_withoutSale = false;
     bool m_force = false;
+};
+
+/// A logbook that was made for what is taken over; removed again where nothing was.
+class NewLogbook {
+public:
+    explicit NewLogbook(std::string path) : m_path(std::move(path)) {}
+    NewLogbook(const NewLogbook &) = delete;
+    NewLogbook &operator=(const NewLogbook &) = delete;
+    ~NewLogbook()
+    {
+        std::error_code ignored;
+        for (const char *ending : {"", "-wal", "-shm"})
+            if (!m_path.empty())
+                std::filesystem::remove(m_path + ending, ignored);
+    }
+    void keep() { m_path.clear(); }
+
+private:
+    std::string m_path;
 };
 
 class TakeOverCommand : public Command {
@@ -57,24 +90,63 @@ public:
     {
         options.positional("LOGBOOK", "The logbook", m_logbook);
         options.positional("FILE.json", "What hammerline hand-over wrote", m_file);
+        options.flag("new", "Make the logbook if there is none", m_new);
+        options.value("digest", "HEX", "The digest that hand-over told; a file with another one is refused", m_digest);
     }
 
     outcome::Outcome<Answer> answer(const Surroundings &surroundings) override
     {
+        const auto digest = wantedDigest();
+        if (!digest)
+            return digest.faults();
         const auto document = exchange::readFile(m_file, logbook::mostHandOverBytes);
         if (!document)
             return document.faults();
-        auto book = logbook::Logbook::open(m_logbook);
-        const auto taken =
-            book.takeOver(document.value(), m_file, {.at = surroundings.now(), .person = surroundings.person});
+        const logbook::Stamp stamp{.at = surroundings.now(), .person = surroundings.person};
+        const auto missing = noLogbookAt(m_logbook, "give --new to make it, or name one that is there");
+        if (!missing)
+            return takeOver(logbook::Logbook::open(m_logbook), document.value(), digest.value(), stamp);
+        if (!m_new)
+            return *missing;
+        auto made = logbook::Logbook::create(m_logbook, stamp);
+        if (!made)
+            return made.faults();
+        NewLogbook unlessTaken(m_logbook);
+        auto answer = takeOver(std::move(made).value(), document.value(), digest.value(), stamp);
+        if (answer)
+            unlessTaken.keep();
+        return answer;
+    }
+
+private:
+    /// As the logbook wants it; empty: none was given.
+    outcome::Outcome<std::string> wantedDigest() const
+    {
+        if (!m_digest)
+            return std::string();
+        auto digest = seal::parseFingerprint(*m_digest);
+        if (!digest)
+            return outcome::Fault{.problem = "--digest: \"" + *m_digest +
+                                             "\" is no digest; write the 64 hexadecimal digits that hand-over told"};
+        return digest;
+    }
+
+    outcome::Outcome<Answer> takeOver(logbook::Logbook book, const std::string &document, const std::string &digest,
+                                      const logbook::Stamp &stamp) const
+    {
+        const auto taken = book.takeOver(document, m_file, stamp, digest);
         if (!taken)
             return taken.faults();
         if (!taken.value().conflicts.empty())
             return conflictFaults(taken.value());
-        return Answer{.text = told(book, taken.value())};
+        const bool compared = !digest.empty();
+        return Answer{.text = told(book, taken.value()) +
+                              (taken.value().saleLeftOut ? "Buyer and price were left out of the file.\n" : "") +
+                              digestLine(taken.value().digest) +
+                              (compared ? "It is the one you gave.\n"
+                                        : "Compare it with the one that hand-over told; --digest does it for you.\n")};
     }
 
-private:
     std::vector<outcome::Fault> conflictFaults(const logbook::TakenOver &taken) const
     {
         std::vector<outcome::Fault> faults;
@@ -98,6 +170,8 @@ private:
 
     std::string m_logbook;
     std::string m_file;
+    std::optional<std::string> m_digest;
+    bool m_new = false;
 };
 
 } // namespace

@@ -43,6 +43,10 @@ public:
         const std::string person = m_person.value_or(surroundings.person);
         if (!exchange::isCleanUtf8(person))
             return outcome::Fault{.problem = "--person: the name is not written in UTF-8; write it so"};
+        if (const auto missing = noLogbookAt(m_logbook, "readings go to an instrument of a logbook: name one that is "
+                                                        "there, or make one in the window, with hammerline demo, or "
+                                                        "with hammerline take-over --new"))
+            return *missing;
         auto book = logbook::Logbook::open(m_logbook);
         const auto instrument = findInstrument(book, m_instrument);
         if (!instrument)

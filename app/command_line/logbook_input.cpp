@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <filesystem>
 
 namespace hammerline::command_line {
 
@@ -46,6 +47,15 @@ outcome::Outcome<std::optional<tolerance::ToleranceSet>> chosenSet(const instrum
     if (!set)
         return set.faults();
     return std::optional(std::move(set).value());
+}
+
+std::optional<outcome::Fault> noLogbookAt(const std::string &path, const std::string &advice)
+{
+    std::error_code unseen;
+    const auto found = std::filesystem::symlink_status(path, unseen).type();
+    if (found != std::filesystem::file_type::not_found)
+        return std::nullopt;
+    return outcome::Fault{.file = path, .problem = "no logbook is there; " + advice};
 }
 
 logbook::Logbook openToRead(const std::string &path)

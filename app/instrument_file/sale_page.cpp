@@ -13,8 +13,8 @@ namespace hammerline::instrument_file {
 SalePage::SalePage(QWidget *parent) : QWidget(parent)
 {
     auto *column = columnOf(this);
-    column->addWidget(makeHint(tr("This stays out of the record unless you ask for it. It does go along when the "
-                                  "instrument is handed over.")));
+    column->addWidget(makeHint(tr("This stays out of the record unless you ask for it. When the instrument is handed "
+                                  "over, you are asked whether it goes along.")));
     auto *form = new QFormLayout;
     m_buyer = addLine(form, tr("Buyer"), "saleBuyer");
     m_price = addLine(form, tr("Price"), "salePrice");

@@ -3,6 +3,7 @@
 #include "logbook/hand_over.h"
 #include "main_window/logbook_files.h"
 #include "main_window/main_window.h"
+#include "seal/key_store.h"
 
 #include <QFileInfo>
 
@@ -18,23 +19,65 @@ QString conflictsText(const logbook::TakenOver &taken)
     return lines.join('\n');
 }
 
+QString grouped(const std::string &digest)
+{
+    return QString::fromStdString(seal::groupedFingerprint(digest));
+}
+
+/// Absent: the user thought better of it.
+std::optional<logbook::HandedSale> askSale(prompts::Prompts &prompts, QWidget *parent)
+{
+    enum Choice { Without, With, Cancel };
+    const int chosen = prompts.ask(
+        parent, {MainWindow::tr("Hand the instrument over"),
+                 MainWindow::tr("Do buyer and price go along?"),
+                 MainWindow::tr("Left out, the file does not tell whether the instrument is sold either. A whole file "
+                                "brings them later."),
+                 {MainWindow::tr("Leave out"), MainWindow::tr("Hand over too"), MainWindow::tr("Cancel")}});
+    if (chosen == Cancel)
+        return std::nullopt;
+    return chosen == With ? logbook::HandedSale::GoesAlong : logbook::HandedSale::StaysHere;
+}
+
+void tellTaken(prompts::Prompts &prompts, QWidget *parent, const logbook::TakenOver &taken)
+{
+    const bool nothing = taken.added == 0;
+    const QString sale =
+        taken.saleLeftOut ? MainWindow::tr("Buyer and price were left out of the file.") + "\n\n" : QString();
+    prompts.tell(parent,
+                 {nothing ? MainWindow::tr("Nothing to take over") : MainWindow::tr("The instrument is taken over"),
+                  nothing ? MainWindow::tr("All of it was here already.")
+                          : MainWindow::tr("Entries of its history added: %1").arg(taken.added),
+                  sale + MainWindow::tr("Compare this digest with the one told where it was handed over:\n%1")
+                             .arg(grouped(taken.digest)),
+                  prompts::Weight::Question});
+}
+
 } // namespace
 
 void MainWindow::handOver()
 {
     const instrument::Instrument instrument = *m_workshop->instrument();
+    const auto sale = askSale(m_prompts, this);
+    if (!sale)
+        return;
     const auto path = askSave(tr("Hand the instrument over"), tr("Instruments (*.json)"), "json",
                               proposedName(instrument, tr("file")));
     if (!path)
         return;
-    const auto document = m_workshop->book().handOver(instrument.id);
+    const auto document = m_workshop->book().handOver(instrument.id, *sale);
     if (!document)
         return tellFaults(tr("Nothing was handed over"), document.faults());
     const auto written = exchange::writeFile(path->toStdString(), document.value(), exchange::Overwrite::Yes);
     if (!written)
         return tellFaults(tr("Nothing was handed over"), written.faults());
+    const QString inside = *sale == logbook::HandedSale::GoesAlong
+                               ? tr("Its whole history and its photographs are in the file; buyer and price too.")
+                               : tr("Its history and its photographs are in the file, without buyer and price.");
     m_prompts.tell(this, {tr("The instrument is handed over"), QFileInfo(*path).fileName(),
-                          tr("Its whole history and its photographs are in the file; buyer and price too."),
+                          inside + "\n\n" +
+                              tr("Tell this digest to whoever takes it over, by another way than the file:\n%1")
+                                  .arg(grouped(logbook::digestIn(document.value()))),
                           prompts::Weight::Question});
 }
 
@@ -61,9 +104,7 @@ void MainWindow::takeOver()
                                conflictsText(taken.value())});
     m_workshop->instrumentsTouched();
     m_workshop->chooseInstrument(taken.value().instrument);
-    if (taken.value().added == 0)
-        m_prompts.tell(this,
-                       {tr("Nothing to take over"), tr("All of it was here already."), {}, prompts::Weight::Question});
+    tellTaken(m_prompts, this, taken.value());
 }
 
 void MainWindow::backUp()

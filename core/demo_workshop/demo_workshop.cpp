@@ -36,11 +36,23 @@ tolerance::ToleranceSet everythingRead(const PianoPlan &plan, tolerance::Toleran
     return set;
 }
 
+/// Names that are the same in every demonstration, so that one can be handed over into another.
+dossier::Dossier named(dossier::Dossier dossier, Dice dice)
+{
+    for (dossier::WorkEntry &entry : dossier.work)
+        entry.uid = dice.hexDigits(32);
+    for (dossier::Photograph &photograph : dossier.photographs)
+        photograph.uid = dice.hexDigits(32);
+    return dossier;
+}
+
 MadeInstrument madeFrom(const PianoPlan &plan, std::uint64_t seed)
 {
     Dice dice(seed, plan.instrument.name);
     const exchange::NamedSet named = exchange::findToleranceSet(plan.setId).value();
-    MadeInstrument made{.instrument = plan.instrument, .passes = {}, .dossier = dossierOf(plan)};
+    MadeInstrument made{.instrument = plan.instrument,
+                        .passes = {},
+                        .dossier = named(dossierOf(plan), Dice(seed, plan.instrument.name + "dossier"))};
     made.instrument.uid = dice.hexDigits(32);
     made.instrument.toleranceId = named.id;
     made.instrument.toleranceText = named.text;

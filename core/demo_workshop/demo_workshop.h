@@ -36,7 +36,7 @@ struct MadePass {
 struct MadeInstrument {
     instrument::Instrument instrument{}; ///< id 0, uid and tolerance set given
     std::vector<MadePass> passes{};      ///< oldest first
-    /// Work without uid; photographs without uid, digest and size, for nobody has drawn them yet.
+    /// Uids given; photographs without digest and size, for nobody has drawn them yet.
     dossier::Dossier dossier{};
 };
 

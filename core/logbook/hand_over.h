@@ -5,13 +5,29 @@
 // the photographs. Gauge studies stay: they are about a gauge, not about an instrument. So nothing is lost, corrections
 // and withdrawn readings included, and taking back still works at the other end. Instruments, passes, work and
 // photographs are named by their uids, quantities by their ids; deeds are numbered from 1 within the document. The same
-// content gives the same bytes, whichever logbook it comes out of.
+// deeds in the same order give the same bytes, whichever logbook they come out of.
+//
+// The sale (buyer, price, remark) may be left out: then no deed of it is in the document, which says so ("without") and
+// shows neither whether there was one nor a digest that a guess at a price could be tried on. A whole document taken
+// over later brings these deeds, and is in no conflict for it.
+//
+// The document vouches for itself, for the logbook that takes it over does not know the instrument:
+//   * each deed has a "digest": SHA-256 over the canonical form (RFC 8785) of the deed without that member and with a
+//     member "previous", the digest of the deed before (64 zeros before the first);
+//   * the document has a "digest": SHA-256 over the canonical form of all of it without that member;
+//   * each photograph is named by the SHA-256 of its JPEG;
+//   * and the text has one form alone: a head, then each deed and each photograph on a line of its own.
+// So a byte changed, a deed taken out, put in or moved is found and named, and nothing is written. This is no
+// signature: who alters the document AND makes every digest anew is not found by it. Against that the digest of the
+// document is told when it is handed over and when it is taken over, to be compared by another way (by telephone), or
+// given to `takeOver`. Documents of version 1 had no digests and are refused: whoever altered one could pass it off as
+// old. Handing over anew gives version 2.
 //
 // Taking over adds the deeds that are not here yet, with who did them and when, behind one deed "instrument-taken-over"
 // that says who brought them in; a document whose deeds are all here adds nothing. Two logbooks that went on with one
 // instrument apart from each other are brought together as long as they did not write to the same place, and neither
 // signed a pass, or opened it again, that the other went on with: each of these is a conflict, and where there is one,
-// nothing is written; the choice is the user's.
+// nothing is written; the choice is the user's. Another instrument under the uid of one that is here is refused.
 
 #include "instrument/instrument.h"
 #include "logbook/logbook.h"
@@ -35,9 +51,14 @@ struct TakenOver {
     bool isNew = false;                      ///< the instrument was not in this logbook before
     std::size_t added = 0;                   ///< deeds; 0: everything was here already
     std::vector<Conflict> conflicts{};       ///< where there are any, nothing was added
+    std::string digest{};                    ///< of the document, 64 hexadecimal digits
+    bool saleLeftOut = false;                ///< the document is without the sale
 };
 
-/// A document larger than this is refused.
+/// The digest that stands in a document of `Logbook::handOver`.
+[[nodiscard]] std::string digestIn(const std::string &document);
+
+/// A larger document is neither handed over nor taken over.
 inline constexpr std::size_t mostHandOverBytes = 256u << 20;
 
 } // namespace hammerline::logbook

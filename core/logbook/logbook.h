@@ -153,6 +153,8 @@ struct PassOf {
 };
 
 struct TakenOver; ///< see hand_over.h
+/// Whether buyer and price are handed over too.
+enum class HandedSale { GoesAlong, StaysHere };
 
 enum class Access { ReadWrite, ReadOnly };
 
@@ -290,12 +292,14 @@ public:
     void noteSale(instrument::InstrumentId instrument, const dossier::Sale &sale, const Stamp &stamp);
 
     // Handing over, see hand_over.h -------------------------------------------------------------------------------
-    /// The document. A fault where there is no such instrument, and where what is said of it was edited by another
-    /// program (verify_instrument.h).
-    [[nodiscard]] outcome::Outcome<std::string> handOver(instrument::InstrumentId instrument) const;
-    /// `file` is to blame for what is wrong with the document.
+    /// The document. A fault where there is no such instrument, where what is said of it was edited by another program
+    /// (verify_instrument.h), and where the document would be too large to be taken over.
+    [[nodiscard]] outcome::Outcome<std::string> handOver(instrument::InstrumentId instrument,
+                                                         HandedSale sale = HandedSale::GoesAlong) const;
+    /// `file` is to blame for what is wrong with the document. `digest`, where it is not empty: the one the document
+    /// must have, 64 small hexadecimal digits.
     [[nodiscard]] outcome::Outcome<TakenOver> takeOver(const std::string &document, const std::string &file,
-                                                       const Stamp &stamp);
+                                                       const Stamp &stamp, const std::string &digest = {});
 
     // The lead's desk -------------------------------------------------------------------------------------------
     /// All that was decided about the pass; what no longer holds is among it.

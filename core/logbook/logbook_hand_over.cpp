@@ -65,9 +65,19 @@ struct Gathered {
     Names names{};
 };
 
-Gathered gather(Database &database, InstrumentId instrument, const std::string &uid)
+/// As a document can carry it.
+Deed portable(Deed deed)
+{
+    for (std::string *text : {&deed.stamp.person, &deed.name, &deed.subject, &deed.reason})
+        *text = inside::wholeUtf8(std::move(*text));
+    return deed;
+}
+
+Gathered gather(Database &database, InstrumentId instrument, const std::string &uid,
+                HandedSale sale = HandedSale::GoesAlong)
 {
     Gathered gathered;
+    gathered.handed.saleLeftOut = sale == HandedSale::StaysHere;
     Names &names = gathered.names;
     names.instrument = instrument;
     names.instrumentUid = gathered.handed.instrument = uid;
@@ -75,8 +85,11 @@ Gathered gather(Database &database, InstrumentId instrument, const std::string &
     inside::SubjectRows rows(database, inside::presentTables(database));
     for (Deed &deed : deedsOf(database, instrument)) {
         HandedDeed handed;
+        auto wrote = rows.of(deed);
+        if (gathered.handed.saleLeftOut && inside::isOfSale(wrote))
+            continue;
         const DeedId number = std::ssize(gathered.handed.deeds) + 1;
-        for (Row &row : rows.of(deed))
+        for (Row &row : wrote)
             handed.rows.push_back(inside::portable(std::move(row), names, database.path()));
         names.numberOfDeed[deed.id] = number;
         names.deedOfNumber[number] = deed.id;
@@ -85,7 +98,7 @@ Gathered gather(Database &database, InstrumentId instrument, const std::string &
         if (deed.undoes)
             deed.undoes = names.numberOfDeed.at(*deed.undoes);
         deed.id = number;
-        handed.deed = std::move(deed);
+        handed.deed = portable(std::move(deed));
         gathered.handed.deeds.push_back(std::move(handed));
     }
     keepPictures(database, gathered.handed);
@@ -194,6 +207,30 @@ outcome::Fault passElsewhere(const std::string &file, const std::string &uid)
     return {file, 0, "pass " + uid + " belongs to another instrument of this logbook; nothing was taken over"};
 }
 
+outcome::Fault otherDocument(const std::string &file, const std::string &digest)
+{
+    return {file, 0,
+            "its digest is " + digest +
+                ", not the one you gave; it is another document, or it was altered and its "
+                "digests with it; nothing was taken over"};
+}
+
+/// Every history of an instrument begins with the deed that took it in.
+bool isAnother(const Handed &document, const Handed &here)
+{
+    const auto beginning = [](const Handed &of) {
+        return inside::contentDigests({of.instrument, false, {of.deeds.front()}, {}}).front();
+    };
+    return !here.deeds.empty() && beginning(document) != beginning(here);
+}
+
+outcome::Fault uidOfAnother(const std::string &file, const Handed &document, InstrumentId known)
+{
+    return {file, 0,
+            "\"" + document.deeds.front().deed.subject + "\" has the uid of instrument " + std::to_string(known) +
+                " of this logbook and is another one: they were not taken in by the same deed; nothing was taken over"};
+}
+
 } // namespace
 
 std::string Conflict::text() const
@@ -205,7 +242,14 @@ std::string Conflict::text() const
     return place + ": here " + told(here) + ", in the file " + told(there);
 }
 
-outcome::Outcome<std::string> Logbook::handOver(InstrumentId instrument) const
+std::string digestIn(const std::string &document)
+{
+    constexpr std::string_view name = "\"digest\":\"";
+    const auto at = document.find(name);
+    return at == std::string::npos ? std::string() : document.substr(at + name.size(), 64);
+}
+
+outcome::Outcome<std::string> Logbook::handOver(InstrumentId instrument, HandedSale sale) const
 {
     if (auto faults = historyFaults(path(), instrument); !faults.empty())
         return faults;
@@ -214,7 +258,10 @@ outcome::Outcome<std::string> Logbook::handOver(InstrumentId instrument) const
     const auto found = m_inside->findInstrument(instrument);
     if (!found)
         return outcome::Fault{{}, 0, "there is no instrument " + std::to_string(instrument)};
-    return inside::textOf(gather(database, instrument, found->uid).handed);
+    std::string document = inside::textOf(gather(database, instrument, found->uid, sale).handed);
+    if (document.size() > mostHandOverBytes)
+        return outcome::Fault{{}, 0, "the document would be larger than 256 MiB, which no logbook takes over"};
+    return document;
 }
 
 namespace {
@@ -282,19 +329,29 @@ private:
 
 } // namespace
 
-outcome::Outcome<TakenOver> Logbook::takeOver(const std::string &text, const std::string &file, const Stamp &stamp)
+outcome::Outcome<TakenOver> Logbook::takeOver(const std::string &text, const std::string &file, const Stamp &stamp,
+                                              const std::string &digest)
 {
     auto writer = m_inside->writer();
-    const auto document = inside::readHanded(text, file, m_inside->database);
-    if (!document)
-        return document.faults();
-    const InstrumentId known = findByUid(m_inside->database, document.value().instrument);
+    const auto read = inside::readHanded(text, file, m_inside->database);
+    if (!read)
+        return read.faults();
+    if (!digest.empty() && digest != read.value().digest)
+        return otherDocument(file, read.value().digest);
+    const Handed &document = read.value().handed;
+    const InstrumentId known = findByUid(m_inside->database, document.instrument);
     Gathered here;
     if (known != 0)
-        here = gather(m_inside->database, known, document.value().instrument);
-    const Apart apart = apartOf(document.value(), here.handed, here.names);
+        here = gather(m_inside->database, known, document.instrument);
+    if (isAnother(document, here.handed))
+        return uidOfAnother(file, document, known);
+    const Apart apart = apartOf(document, here.handed, here.names);
     const auto &missing = apart.there;
-    TakenOver taken{.instrument = known, .isNew = known == 0, .added = missing.size()};
+    TakenOver taken{.instrument = known,
+                    .isNew = known == 0,
+                    .added = missing.size(),
+                    .digest = read.value().digest,
+                    .saleLeftOut = document.saleLeftOut};
     taken.conflicts = conflictsOf(here.handed, missing);
     addSignedApart(apart, taken.conflicts);
     if (missing.empty() || !taken.conflicts.empty())
@@ -303,9 +360,9 @@ outcome::Outcome<TakenOver> Logbook::takeOver(const std::string &text, const std
         taken.instrument = m_inside->nextId("SELECT max(instrument) FROM instrument");
     here.names.instrument = taken.instrument;
     TakingOver taking(*m_inside, writer, here.names);
-    if (const auto elsewhere = taking.namePasses(document.value()))
+    if (const auto elsewhere = taking.namePasses(document))
         return passElsewhere(file, *elsewhere);
-    taking.write(document.value(), missing, stamp);
+    taking.write(document, missing, stamp);
     return taken;
 }
 

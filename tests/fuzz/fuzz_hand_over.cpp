@@ -1,10 +1,12 @@
 // Instruments handed over: the bytes are a document, or, where they do not begin as one, say where a sound document is
-// changed, three bytes a change (place, place, value). It is taken over, and then the history is whole, or it is
-// refused and nothing is written.
+// changed, three bytes a change (place, place, value). A changed one is refused: it no longer vouches for itself. Then
+// every digest in it is made anew, as a forger would: it is taken over, and then the history is whole, or it is refused
+// and nothing is written.
 #include "fuzz_folder.h"
 
 #include "logbook/hand_over.h"
 #include "logbook/verify_history.h"
+#include "support/vouched_anew.h"
 
 #include <cstdint>
 #include <cstdlib>
@@ -25,7 +27,7 @@ std::string soundDocument()
     for (int note = 1; note <= 4; ++note)
         book.enter(1, {.place = {catalogue::Quantity::LetOff, keyboard::Note(note), 1}, .typed = "0,0"}, stamp);
     static_cast<void>(book.undo(*book.undoable(1), stamp));
-    static_cast<void>(book.addWork(1, {.what = "hammers"}, stamp));
+    static_cast<void>(book.addWork(1, {.uid = std::string(32, 'c'), .what = "hammers"}, stamp));
     decisions::Decision missing{.note = keyboard::Note(7), .kind = decisions::Kind::Missing, .words = "no hammer"};
     static_cast<void>(book.accept(1, {missing}, stamp));
     static_cast<void>(book.sendBack(1, {missing}, stamp));
@@ -33,12 +35,17 @@ std::string soundDocument()
     return book.handOver(1).value();
 }
 
+const std::string &sound()
+{
+    static const std::string document = soundDocument();
+    return document;
+}
+
 std::string documentOf(const std::uint8_t *data, std::size_t size)
 {
     if (size > 0 && data[0] == '{')
         return {reinterpret_cast<const char *>(data), size};
-    static const std::string sound = soundDocument();
-    std::string changed = sound;
+    std::string changed = sound();
     for (std::size_t at = 0; at + 3 <= size; at += 3)
         changed[(data[at] | std::size_t{data[at + 1]} << 8) % changed.size()] = static_cast<char>(data[at + 2]);
     return changed;
@@ -54,13 +61,12 @@ logbook::Logbook &freshBook(bool used)
     return *book;
 }
 
-} // namespace
-
-extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size)
+/// Whether it was taken over, whole; where not, nothing is written.
+bool takes(const std::string &document)
 {
     logbook::Logbook &book = freshBook(false);
     const logbook::DeedId before = book.newestDeed();
-    const auto taken = book.takeOver(documentOf(data, size), "fuzz.json", stamp);
+    const auto taken = book.takeOver(document, "fuzz.json", stamp);
     const bool wrote = taken && taken.value().added > 0 && taken.value().conflicts.empty();
     if (!wrote && book.newestDeed() != before)
         std::abort();
@@ -69,5 +75,19 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size
             std::abort();
         freshBook(true);
     }
+    return wrote;
+}
+
+} // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size)
+{
+    const std::string document = documentOf(data, size);
+    const bool changed = (size == 0 || data[0] != '{') && document != sound();
+    if (takes(document) && changed)
+        std::abort();
+    const auto json = nlohmann::json::parse(document, nullptr, false);
+    if (json.is_object())
+        static_cast<void>(takes(support::vouchedAnew(json)));
     return 0;
 }

@@ -27,6 +27,9 @@ namespace hammerline::command_line {
 [[nodiscard]] outcome::Outcome<std::optional<tolerance::ToleranceSet>>
 chosenSet(const instrument::Instrument &instrument);
 
+/// Nothing stands at `path`; `advice` says what to do. Absent: something does, and opening it says whether it is one.
+[[nodiscard]] std::optional<outcome::Fault> noLogbookAt(const std::string &path, const std::string &advice);
+
 /// Opens for reading alone: the logbook is not changed (SQLite may leave its empty log beside it).
 [[nodiscard]] logbook::Logbook openToRead(const std::string &path);
 

@@ -2,21 +2,21 @@
 
 #include "logbook/inside/base64.h"
 #include "logbook/inside/broken.h"
+#include "logbook/inside/canonical_tree.h"
+#include "logbook/inside/handed_digest.h"
+#include "logbook/inside/handed_tree.h"
 #include "logbook/inside/record_rows.h"
 #include "logbook/inside/sha256.h"
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
+
 namespace hammerline::logbook::inside {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-std::string dumped(const Json &json)
-{
-    return json.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
-}
+using Json = nlohmann::json;
 
 template <typename Map>
 typename Map::mapped_type found(const Map &map, const typename Map::key_type &key, const std::string &path)
@@ -137,7 +137,17 @@ Row portable(Row row, const Names &names, const std::string &path)
     for (std::size_t column = 0; column < row.cells.size(); ++column)
         if (const auto *number = std::get_if<std::int64_t>(&row.cells[column]))
             row.cells[column] = portableCell(carriedAs(row.table->columns()[column]), *number, names, path);
+        else if (auto *text = std::get_if<std::string>(&row.cells[column]))
+            *text = wholeUtf8(std::move(*text));
     return row;
+}
+
+std::string wholeUtf8(std::string text)
+{
+    const bool ascii = std::ranges::all_of(text, [](char letter) { return static_cast<unsigned char>(letter) < 0x80; });
+    if (ascii)
+        return text;
+    return Json::parse(Json(text).dump(-1, ' ', false, Json::error_handler_t::replace)).get<std::string>();
 }
 
 Row local(Row row, const Names &names)
@@ -153,25 +163,32 @@ std::vector<std::string> contentDigests(const Handed &handed)
     std::vector<std::string> digests;
     for (HandedDeed deed : handed.deeds) {
         const std::string references = takeReferences(deed, digests);
-        digests.push_back(digestOf(dumped(treeOf(deed)) + references));
+        std::string content;
+        appendCanonical(content, treeOf(deed));
+        digests.push_back(digestOf(content + references));
     }
     return digests;
 }
 
+bool isOfSale(const std::vector<Row> &rows)
+{
+    return !rows.empty() && std::ranges::all_of(rows, [](const Row &row) { return row.table == &saleTable(); });
+}
+
 std::string textOf(const Handed &handed)
 {
-    std::string text =
-        "{\"format\":\"hammerline-hand-over\",\"version\":1,\"instrument\":" + dumped(Json(handed.instrument)) +
-        ",\n\"deeds\":[";
+    Json document{{"format", "hammerline-hand-over"}, {"version", 2}, {"instrument", handed.instrument}};
+    if (handed.saleLeftOut)
+        document["without"] = Json::array({"sale"});
+    document["deeds"] = document["pictures"] = Json::array();
     for (const HandedDeed &deed : handed.deeds)
-        text += (deed.deed.id == 1 ? "\n" : ",\n") + dumped(treeOf(deed));
-    text += "],\n\"pictures\":[";
-    const char *separator = "\n";
-    for (const auto &[digest, jpeg] : handed.pictures) {
-        text += separator + dumped(Json{{"digest", digest}, {"jpeg_base64", base64Of(jpeg)}});
-        separator = ",\n";
-    }
-    return text + "]}\n";
+        document["deeds"].push_back(treeOf(deed));
+    for (const auto &[digest, jpeg] : handed.pictures)
+        document["pictures"].push_back(Json{{"digest", digest}, {"jpeg_base64", base64Of(jpeg)}});
+    giveDigests(document);
+    std::string text;
+    layOut(document, [&](std::string_view piece) { text += piece; });
+    return text;
 }
 
 } // namespace hammerline::logbook::inside

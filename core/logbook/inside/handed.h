@@ -22,6 +22,7 @@ struct HandedDeed {
 
 struct Handed {
     std::string instrument{};                      ///< uid
+    bool saleLeftOut = false;                      ///< then none of the deeds is one of the sale
     std::vector<HandedDeed> deeds{};               ///< numbered from 1; they refer to earlier ones alone
     std::map<std::string, std::string> pictures{}; ///< JPEG by digest
 };
@@ -39,15 +40,23 @@ struct Names {
     std::map<DeedId, DeedId> numberOfDeed{}; ///< of the document, by that of the file
     std::map<DeedId, DeedId> deedOfNumber{};
 };
-/// Throws where the row names what the file does not have; `path` is for the message.
+/// Throws where the row names what the file does not have; `path` is for the message. Texts are as `wholeUtf8` has
+/// them.
 [[nodiscard]] Row portable(Row row, const Names &names, const std::string &path);
+/// The text; bytes that are no UTF-8 (no text of ours has any) are U+FFFD, which JSON can carry.
+[[nodiscard]] std::string wholeUtf8(std::string text);
 /// Every name in the row is known.
 [[nodiscard]] Row local(Row row, const Names &names);
 
-/// For each deed a name of what it says and wrote: the same wherever it stands and however it is numbered.
+/// For each deed a name of what it says and wrote: the same wherever it stands and however it is numbered. It is not
+/// the digest that the document carries, which says where it stands too.
 [[nodiscard]] std::vector<std::string> contentDigests(const Handed &handed);
 
-/// The document, one line a deed and one a picture.
+/// Whether all that it wrote is about the sale. No deed writes about the sale and about something else, and none but
+/// another one of the sale refers to one.
+[[nodiscard]] bool isOfSale(const std::vector<Row> &rows);
+
+/// The document, with its digests.
 [[nodiscard]] std::string textOf(const Handed &handed);
 
 } // namespace hammerline::logbook::inside

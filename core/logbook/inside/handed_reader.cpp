@@ -2,6 +2,8 @@
 
 #include "dossier/plain_jpeg.h"
 #include "logbook/inside/base64.h"
+#include "logbook/inside/handed_digest.h"
+#include "logbook/inside/handed_tree.h"
 #include "logbook/inside/pictures.h"
 #include "logbook/inside/row_check.h"
 
@@ -19,11 +21,14 @@ using Json = nlohmann::json;
 /// What is wrong, caught by `readHanded` alone.
 struct Refusal {
     std::string problem;
+    std::size_t line = 0;
 };
 [[noreturn]] void refuse(const std::string &problem)
 {
     throw Refusal{problem};
 }
+
+constexpr auto altered = "was altered after it was handed over";
 
 bool isUid(const std::string &text, std::size_t digits = 32)
 {
@@ -35,8 +40,7 @@ const Json &member(const Json &json, const char *name, Json::value_t type, const
     if (!json.is_object() || !json.contains(name))
         refuse(where + ": \"" + name + "\" is missing");
     const Json &found = json[name];
-    const bool number = type == Json::value_t::number_integer && found.is_number_integer();
-    if (found.type() != type && !number)
+    if (found.type() != type)
         refuse(where + ": \"" + name + "\" is not what it should be");
     return found;
 }
@@ -50,16 +54,18 @@ std::string textOrNone(const Json &json, const char *name, const std::string &wh
     return json.contains(name) ? text(json, name, where) : std::string();
 }
 
-/// Numbers beyond are none that a logbook holds, and no double holds them exactly.
-constexpr std::int64_t largest = std::int64_t{1} << 53;
-
 std::int64_t number(const Json &json, const std::string &where)
 {
-    if (!json.is_number_integer() ||
-        (json.is_number_unsigned() && json.get<std::uint64_t>() > std::uint64_t{largest}) ||
-        json.get<std::int64_t>() > largest || json.get<std::int64_t>() < -largest)
-        refuse(where + " is no whole number that can be kept");
+    if (!json.is_number_integer())
+        refuse(where + " is no whole number");
     return json.get<std::int64_t>();
+}
+
+void refuseOthers(const Json &json, const std::set<std::string> &known, const std::string &where)
+{
+    for (const auto &[name, value] : json.items())
+        if (!known.contains(name))
+            refuse(where + " has \"" + clipped(name) + "\", which this program does not know; a newer one may");
 }
 
 /// Which columns of each table are numbers, from the structure itself.
@@ -88,14 +94,14 @@ private:
 
 class Reader {
 public:
-    Reader(const Json &document, const ColumnTypes &types) : m_document(&document), m_types(&types) {}
+    Reader(const Json &document, Database &types) : m_document(&document), m_database(&types) {}
 
     Handed read()
     {
-        checkHead();
-        m_handed.instrument = text(*m_document, "instrument", "the document");
-        if (!isUid(m_handed.instrument))
-            refuse("\"instrument\" is no uid; it has 32 digits from 0 to f");
+        readHead();
+        if (const std::string where = alteredDeed(*m_document); !where.empty())
+            refuse(where);
+        m_types.emplace(*m_database);
         for (const Json &deed : member(*m_document, "deeds", Json::value_t::array, "the document"))
             readDeed(deed);
         if (m_handed.deeds.empty() || m_handed.deeds[0].rows.empty() ||
@@ -108,25 +114,41 @@ public:
     }
 
 private:
-    void checkHead() const
+    void readHead()
     {
         if (text(*m_document, "format", "the document") != "hammerline-hand-over")
             refuse("this is no instrument handed over; \"format\" must be \"hammerline-hand-over\"");
+        checkVersion();
+        refuseOthers(*m_document, {"format", "version", "digest", "instrument", "without", "deeds", "pictures"},
+                     "the document");
+        m_handed.instrument = text(*m_document, "instrument", "the document");
+        if (!isUid(m_handed.instrument))
+            refuse("\"instrument\" is no uid; it has 32 digits from 0 to f");
+        m_handed.saleLeftOut = m_document->contains("without");
+        if (m_handed.saleLeftOut && (*m_document)["without"] != Json::array({"sale"}))
+            refuse("the document: \"without\" is not what it should be");
+    }
+
+    void checkVersion() const
+    {
         const std::int64_t version =
             number(member(*m_document, "version", Json::value_t::number_integer, "the document"), "\"version\"");
-        if (version != 1)
-            refuse("version " + std::to_string(version) + " is none that this program knows; it knows version 1");
+        if (version == 1)
+            refuse("version 1 has no digests, so nothing tells whether it was altered; hand the instrument over anew "
+                   "with this program");
+        if (version != 2)
+            refuse("version " + std::to_string(version) + " is none that this program knows; it knows version 2");
     }
 
     void readDeed(const Json &json)
     {
         const auto expected = static_cast<DeedId>(m_handed.deeds.size()) + 1;
-        const std::string where = "deed " + std::to_string(expected);
+        const std::string where = placeOfDeed(m_handed.deeds.size() + 1);
         HandedDeed handed;
         Deed &deed = handed.deed;
-        deed.id = number(member(json, "deed", Json::value_t::number_integer, where), where);
-        if (deed.id != expected)
-            refuse(where + " is missing or out of order");
+        refuseOthers(json, {"deed", "digest", "at", "person", "name", "subject", "reason", "undoes", "pass", "rows"},
+                     where);
+        deed.id = expected;
         const auto at = readings::parseRfc3339(text(json, "at", where));
         if (!at)
             refuse(where + ": \"at\" is no moment");
@@ -141,6 +163,8 @@ private:
             readRow(row, handed, where);
         if (!handed.pass.empty() && !m_passes.contains(handed.pass))
             refuse(where + " is about a pass that the document does not have");
+        if (m_handed.saleLeftOut && isOfSale(handed.rows))
+            refuse(where + " is of the sale, which the document says is left out");
         m_handed.deeds.push_back(std::move(handed));
     }
 
@@ -212,9 +236,10 @@ private:
     void readPicture(const Json &json)
     {
         const std::string digest = text(json, "digest", "a picture");
+        refuseOthers(json, {"digest", "jpeg_base64"}, "picture " + clipped(digest));
         const auto jpeg = fromBase64(text(json, "jpeg_base64", "a picture"));
         if (!jpeg || pictureDigest(*jpeg) != digest)
-            refuse("picture " + digest + " is not the one that was handed over");
+            refuse("picture " + clipped(digest) + ": " + altered);
         if (const auto size = dossier::sizeOfPicture(*jpeg); !size)
             refuse("picture " + digest + ": " + size.fault().problem);
         m_handed.pictures[digest] = *jpeg;
@@ -235,23 +260,40 @@ private:
     }
 
     const Json *m_document;
-    const ColumnTypes *m_types;
+    Database *m_database;
+    std::optional<ColumnTypes> m_types; ///< asked for once the deeds hold: it takes a look at the whole structure
     Handed m_handed;
     std::set<std::string> m_passes;
     std::map<std::pair<const VersionTable *, std::vector<Cell>>, std::int64_t> m_newest;
 };
 
+/// What the digests of the deeds do not cover: the head, pictures, and deeds cut off at the end.
+void checkWhole(const Json &document, const std::string &digest, std::string_view text)
+{
+    if (document["digest"] != Json(digest))
+        refuse(std::string("the document ") + altered +
+               ": its deeds hold, but its head, its last deeds or its pictures are not those of its digest");
+    if (const std::size_t line = firstLineOff(document, text); line != 0)
+        throw Refusal{"this line is not written as it was when it was handed over, though it says the same; give the "
+                      "file as it was made",
+                      line};
+}
+
 } // namespace
 
-outcome::Outcome<Handed> readHanded(const std::string &text, const std::string &file, Database &types)
+outcome::Outcome<Read> readHanded(const std::string &text, const std::string &file, Database &types)
 {
-    const Json document = Json::parse(text, nullptr, false);
-    if (document.is_discarded())
-        return outcome::Fault{file, 0, "this is no JSON document; give a file made by handing an instrument over"};
+    const auto tree = readHandedTree(text, file);
+    if (!tree)
+        return tree.faults();
     try {
-        return Reader(document, ColumnTypes(types)).read();
+        const Json &document = tree.value();
+        Read read{Reader(document, types).read(), digestOfDocument(document)};
+        static_cast<void>(member(document, "digest", Json::value_t::string, "the document"));
+        checkWhole(document, read.digest, text);
+        return read;
     } catch (const Refusal &refusal) {
-        return outcome::Fault{file, 0, refusal.problem};
+        return outcome::Fault{file, refusal.line, refusal.problem};
     }
 }
 

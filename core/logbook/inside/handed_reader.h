@@ -1,6 +1,6 @@
 #pragma once
-// Reads a hand-over and lets in nothing that a logbook could not hold: what comes out of here can be written to one and
-// read from it again.
+// Reads a hand-over and lets in nothing that was altered since it was written, as far as its digests tell, and nothing
+// that a logbook could not hold: what comes out of here can be written to one and read from it again.
 
 #include "logbook/inside/database.h"
 #include "logbook/inside/handed.h"
@@ -10,8 +10,13 @@
 
 namespace hammerline::logbook::inside {
 
+struct Read {
+    Handed handed{};
+    std::string digest{}; ///< of the document
+};
+
 /// `types` is any logbook of the newest structure: it says which columns are numbers and which texts. `file` is to
 /// blame. One fault: the first.
-[[nodiscard]] outcome::Outcome<Handed> readHanded(const std::string &text, const std::string &file, Database &types);
+[[nodiscard]] outcome::Outcome<Read> readHanded(const std::string &text, const std::string &file, Database &types);
 
 } // namespace hammerline::logbook::inside

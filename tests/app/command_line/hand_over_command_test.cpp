@@ -46,9 +46,8 @@ TEST_F(HandOverCommands, TheDocumentKeepsToItsSchema)
 TEST_F(HandOverCommands, AnInstrumentGoesOverWithEveryReading)
 {
     const std::string fresh = m_folder.file("fresh.hammerline");
-    ASSERT_TRUE(logbook::Logbook::create(fresh, {}));
     const std::string file = handedOver(m_book, "2", "piano.json");
-    const auto taken = runCommand({"take-over", fresh, file});
+    const auto taken = runCommand({"take-over", fresh, file, "--new"});
     ASSERT_EQ(taken.status, 0) << taken.err;
     EXPECT_THAT(taken.out, HasSubstr("is instrument 1, taken over with"));
     const std::string id = "1";
@@ -59,6 +58,87 @@ TEST_F(HandOverCommands, AnInstrumentGoesOverWithEveryReading)
     EXPECT_EQ(fileText(here), fileText(there));
     EXPECT_EQ(fileText(handedOver(fresh, id, "again.json")), fileText(file));
     EXPECT_EQ(runCommand({"verify", fresh}).status, 0);
+}
+
+TEST_F(HandOverCommands, WithoutALogbookToTakeItOverIntoSaysHowToMakeOne)
+{
+    const std::string file = handedOver(m_book, "1", "piano.json");
+    const std::string fresh = m_folder.file("fresh.hammerline");
+    const auto ran = runCommand({"take-over", fresh, file});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_EQ(ran.err, fresh + ": no logbook is there; give --new to make it, or name one that is there\n");
+    EXPECT_FALSE(std::filesystem::exists(fresh));
+}
+
+TEST_F(HandOverCommands, ANewLogbookIsMadeOnlyForWhatIsTakenOver)
+{
+    const std::string fresh = m_folder.file("fresh.hammerline");
+    EXPECT_EQ(runCommand({"take-over", fresh, m_other, "--new"}).status, 2);
+    const std::string file = handedOver(m_book, "1", "piano.json");
+    EXPECT_EQ(runCommand({"take-over", fresh, file, "--new", "--digest", std::string(64, 'a')}).status, 2);
+    for (const char *ending : {"", "-wal", "-shm"})
+        EXPECT_FALSE(std::filesystem::exists(fresh + ending)) << ending;
+    EXPECT_EQ(runCommand({"take-over", m_folder.file("no/folder"), file, "--new"}).status, 2);
+    EXPECT_EQ(runCommand({"take-over", m_other, file, "--new"}).status, 0);
+    EXPECT_GT(logbook::Logbook::open(m_other).instruments().size(), 1u);
+}
+
+TEST_F(HandOverCommands, TheDigestIsToldAtBothEndsAndCanBeGiven)
+{
+    const std::string file = m_folder.file("piano.json");
+    const auto handed = runCommand({"hand-over", m_book, "--instrument", "1", "--to", file});
+    const auto lineOf = [](const std::string &out) {
+        for (const std::string &line : test_support::linesOf(out))
+            if (line.starts_with("Digest: "))
+                return line;
+        return std::string();
+    };
+    const std::string told = lineOf(handed.out);
+    ASSERT_EQ(told.size(), std::string("Digest: ").size() + 64 + 15);
+    EXPECT_EQ(lineOf(runCommand({"take-over", m_other, file}).out), told);
+    const auto given = runCommand({"take-over", m_other, file, "--digest", told.substr(8)});
+    EXPECT_EQ(given.status, 0) << given.err;
+    EXPECT_THAT(given.out, HasSubstr("It is the one you gave."));
+    const auto other = runCommand({"take-over", m_other, file, "--digest", std::string(64, 'a')});
+    EXPECT_EQ(other.status, 2);
+    EXPECT_THAT(other.err, HasSubstr("not the one you gave"));
+    EXPECT_THAT(runCommand({"take-over", m_other, file, "--digest", "12"}).err, HasSubstr("is no digest"));
+}
+
+TEST_F(HandOverCommands, EditedByHandIsRefusedWithTheDeedNamed)
+{
+    std::string text = fileText(handedOver(m_book, "1", "piano.json"));
+    const auto at = text.find("\"value\":", text.find("\"deed\":5,")) + 8;
+    text[at] = text[at] == '1' ? '2' : '1';
+    const auto ran = runCommand({"take-over", m_folder.file("fresh"), m_folder.write("edited.json", text), "--new"});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_THAT(ran.err, HasSubstr("edited.json: deed "));
+    EXPECT_THAT(ran.err, HasSubstr("was altered after it was handed over"));
+}
+
+TEST_F(HandOverCommands, BuyerAndPriceCanStayBehind)
+{
+    const std::string file = m_folder.file("unsold.json");
+    const auto ran = runCommand({"hand-over", m_book, "--instrument", "3", "--to", file, "--without-sale"});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    EXPECT_THAT(ran.out, HasSubstr(", without buyer and price."));
+    EXPECT_THAT(support::JsonSchema("hand-over").faultsOf(fileText(file)), IsEmpty());
+    EXPECT_EQ(fileText(file).find("An invented family"), std::string::npos);
+    const std::string fresh = m_folder.file("fresh");
+    EXPECT_THAT(runCommand({"take-over", fresh, file, "--new"}).out, HasSubstr("Buyer and price were left out"));
+    const std::string whole = handedOver(m_book, "3", "whole.json");
+    EXPECT_NE(fileText(whole).find("An invented family"), std::string::npos);
+    EXPECT_THAT(runCommand({"take-over", fresh, whole}).out, HasSubstr("gone on with 1 deed."));
+    EXPECT_EQ(logbook::Logbook::open(fresh).dossier(1).sale.buyer, "An invented family");
+}
+
+TEST_F(HandOverCommands, OneDemonstrationTakenOverIntoAnotherDoublesNothing)
+{
+    for (const char *id : {"1", "2", "3", "4"}) {
+        const auto taken = runCommand({"take-over", m_other, handedOver(m_book, id, std::string(id) + ".json")});
+        EXPECT_EQ(taken.status, 0) << taken.err;
+        EXPECT_THAT(taken.out, HasSubstr("was here already"));
+    }
 }
 
 TEST_F(HandOverCommands, TakenOverTwiceIsToldAndAddsNothing)

@@ -191,6 +191,17 @@ TEST_F(LogbookCommands, ReviewLeavesDeliveredInstrumentsAlone)
     EXPECT_NE(runCommand({"review", m_book}).out.find("Zirrow 188"), std::string::npos);
 }
 
+TEST_F(LogbookCommands, ImportIntoALogbookThatIsNotThereSaysWhatToDo)
+{
+    const std::string none = m_folder.file("none.hammerline");
+    const auto ran = runCommand({"import", none, "--instrument", "1", "--purpose", "recheck",
+                                 m_folder.write("r.csv", "note,let_off (mm)\nA0,3.2\n")});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_THAT(ran.err, HasSubstr(none + ": no logbook is there; "));
+    EXPECT_THAT(ran.err, HasSubstr("hammerline take-over --new"));
+    EXPECT_FALSE(std::filesystem::exists(none));
+}
+
 TEST_F(LogbookCommands, AnInstrumentThatIsNotThereIsRefused)
 {
     for (const char *id : {"99", "0", "-1", "one", "", "1x"}) {

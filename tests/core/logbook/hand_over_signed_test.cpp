@@ -1,11 +1,10 @@
 // Handing over what the lead decided: signatures, concessions, what was sent back, samples drawn.
 #include "logbook/hand_over.h"
 
-#include "core/logbook/logbook_fixture.h"
+#include "core/logbook/hand_over_fixture.h"
 #include "logbook/verify_history.h"
 
 #include <gmock/gmock.h>
-#include <nlohmann/json.hpp>
 
 namespace hammerline::logbook {
 namespace {
@@ -24,10 +23,9 @@ protected:
         EXPECT_TRUE(from.accept(1, {missing}, ben));
         missing.note = keyboard::Note(44);
         EXPECT_TRUE(from.sendBack(1, {missing}, ben));
-        static_cast<void>(
-            from.beginSpotCheck({.instrument = 1, .began = moment(20)},
-                                {.checked = 1, .seed = 7, .notes = {keyboard::Note(40)}, .quantities = {letOff(1).quantity}},
-                                ben));
+        static_cast<void>(from.beginSpotCheck(
+            {.instrument = 1, .began = moment(20)},
+            {.checked = 1, .seed = 7, .notes = {keyboard::Note(40)}, .quantities = {letOff(1).quantity}}, ben));
     }
     static void sign(Logbook &book, readings::PassId pass)
     {
@@ -37,14 +35,15 @@ protected:
     std::string handedOver() { return from.handOver(1).value(); }
     TakenOver takenOver(const std::string &document) { return to.takeOver(document, "piano.json", ben).value(); }
     /// What is wrong with the document once `value` stands at `name` in the first row of `table`.
-    std::string problemWith(const std::string &table, const char *name, const nlohmann::ordered_json &value)
+    std::string problemWith(const std::string &table, const char *name, const nlohmann::json &value)
     {
-        auto json = nlohmann::ordered_json::parse(handedOver());
-        for (auto &deed : json["deeds"])
-            for (auto &row : deed["rows"])
-                if (row["table"] == table)
-                    row[name] = value;
-        const auto taken = to.takeOver(json.dump(), "piano.json", ben);
+        const std::string document = forged(handedOver(), [&](nlohmann::json &json) {
+            for (auto &deed : json["deeds"])
+                for (auto &row : deed["rows"])
+                    if (row["table"] == table)
+                        row[name] = value;
+        });
+        const auto taken = to.takeOver(document, "piano.json", ben);
         return taken ? "none" : taken.fault().text();
     }
 

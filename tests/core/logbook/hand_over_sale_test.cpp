@@ -1,0 +1,96 @@
+// Handing over without the sale, and with it later.
+#include "core/logbook/hand_over_fixture.h"
+#include "logbook/verify_history.h"
+
+#include <gmock/gmock.h>
+
+namespace hammerline::logbook {
+namespace {
+
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::Not;
+
+class HandOverSaleTest : public HandOverTest {
+protected:
+    HandOverSaleTest()
+    {
+        from.noteSale(1, {"the town hall", "3600", {}}, ada);
+        from.undo(*from.undoableOfInstrument(1), ada);
+        from.enter(1, reading(letOff(60), 3'000'000), ada);
+    }
+    std::string withoutSale() { return from.handOver(1, HandedSale::StaysHere).value(); }
+};
+
+TEST_F(HandOverSaleTest, LeavesOutBuyerAndPriceAndThatThereWasASale)
+{
+    const std::string document = withoutSale();
+    for (const char *word : {"parish", "town hall", "3400", "3600", "sale-noted", "\"table\":\"sale\""})
+        EXPECT_THAT(document, Not(HasSubstr(word)));
+    Logbook unsold = Logbook::create(file("unsold.hammerline"), ada).value();
+    static_cast<void>(unsold.takeOver(document, "piano.json", ben).value());
+    EXPECT_EQ(unsold.handOver(1, HandedSale::StaysHere).value(), document);
+}
+
+TEST_F(HandOverSaleTest, VouchesForTheRestAndIsTakenOver)
+{
+    const std::string document = withoutSale();
+    EXPECT_EQ(vouchedAnew(nlohmann::json::parse(document)), document);
+    const TakenOver taken = takenOver(document);
+    EXPECT_TRUE(taken.saleLeftOut);
+    EXPECT_FALSE(to.dossier(2).sale.said());
+    EXPECT_EQ(to.dossier(2).work, from.dossier(1).work);
+    EXPECT_EQ(to.readings(2).size(), from.readings(1).size());
+    EXPECT_TRUE(verifyHistory(to.path()).whole());
+}
+
+TEST_F(HandOverSaleTest, AWholeDocumentLaterBringsTheSaleWithoutConflict)
+{
+    const auto left = takenOver(withoutSale()).added;
+    const TakenOver whole = takenOver(handedOver());
+    EXPECT_THAT(whole.conflicts, IsEmpty());
+    EXPECT_FALSE(whole.saleLeftOut);
+    EXPECT_EQ(whole.added, 3u);
+    EXPECT_EQ(to.dossier(2), from.dossier(1));
+    EXPECT_EQ(to.dossier(2).sale.buyer, "the parish hall");
+    EXPECT_TRUE(verifyHistory(to.path()).whole());
+    EXPECT_EQ(takenOver(handedOver()).added, 0u);
+    EXPECT_EQ(nlohmann::json::parse(handedOver())["deeds"].size(), left + 3);
+    EXPECT_EQ(to.handOver(2, HandedSale::StaysHere).value(), withoutSale());
+}
+
+TEST_F(HandOverSaleTest, ADocumentWithoutTheSaleAfterAWholeOneAddsNothing)
+{
+    static_cast<void>(takenOver(handedOver()));
+    const TakenOver again = takenOver(withoutSale());
+    EXPECT_EQ(again.added, 0u);
+    EXPECT_THAT(again.conflicts, IsEmpty());
+    EXPECT_EQ(to.dossier(2), from.dossier(1));
+    EXPECT_EQ(to.handOver(2).value(), handedOver());
+}
+
+TEST_F(HandOverSaleTest, ASaleOfOnesOwnIsAConflictWithTheOneLeftOutBefore)
+{
+    static_cast<void>(takenOver(withoutSale()));
+    to.noteSale(2, {"somebody else", "2800", {}}, ben);
+    const TakenOver whole = takenOver(handedOver());
+    ASSERT_FALSE(whole.conflicts.empty());
+    EXPECT_THAT(whole.conflicts[0].text(), HasSubstr("sale"));
+    EXPECT_EQ(takenOver(withoutSale()).added, 0u);
+    EXPECT_EQ(to.dossier(2).sale.buyer, "somebody else");
+}
+
+TEST_F(HandOverSaleTest, ADocumentThatSaysItIsWithoutAndIsNotIsRefused)
+{
+    EXPECT_THAT(problemOfForged([](auto &json) { json["without"] = {"sale"}; }), HasSubstr("is of the sale"));
+}
+
+TEST_F(HandOverSaleTest, ToSayThatNothingWasLeftOutIsFound)
+{
+    auto json = nlohmann::json::parse(withoutSale());
+    json.erase("without");
+    EXPECT_THAT(problemOf(json.dump()), HasSubstr("the document was altered"));
+}
+
+} // namespace
+} // namespace hammerline::logbook
