@@ -37,7 +37,7 @@ tolerance::ToleranceSet everythingRead(const PianoPlan &plan, tolerance::Toleran
 }
 
 /// Names that are the same in every demonstration, so that one can be handed over into another.
-dossier::Dossier named(dossier::Dossier dossier, Dice dice)
+dossier::Dossier withUids(dossier::Dossier dossier, Dice dice)
 {
     for (dossier::WorkEntry &entry : dossier.work)
         entry.uid = dice.hexDigits(32);
@@ -52,7 +52,7 @@ MadeInstrument madeFrom(const PianoPlan &plan, std::uint64_t seed)
     const exchange::NamedSet named = exchange::findToleranceSet(plan.setId).value();
     MadeInstrument made{.instrument = plan.instrument,
                         .passes = {},
-                        .dossier = named(dossierOf(plan), Dice(seed, plan.instrument.name + "dossier"))};
+                        .dossier = withUids(dossierOf(plan), Dice(seed, plan.instrument.name + "dossier"))};
     made.instrument.uid = dice.hexDigits(32);
     made.instrument.toleranceId = named.id;
     made.instrument.toleranceText = named.text;

@@ -332,12 +332,12 @@ private:
 outcome::Outcome<TakenOver> Logbook::takeOver(const std::string &text, const std::string &file, const Stamp &stamp,
                                               const std::string &digest)
 {
-    auto writer = m_inside->writer();
     const auto read = inside::readHanded(text, file, m_inside->database);
     if (!read)
         return read.faults();
     if (!digest.empty() && digest != read.value().digest)
         return otherDocument(file, read.value().digest);
+    auto writer = m_inside->writer(); // not before: nobody need wait while a large document is read
     const Handed &document = read.value().handed;
     const InstrumentId known = findByUid(m_inside->database, document.instrument);
     Gathered here;

@@ -2,6 +2,7 @@
 
 #include "support/command_run.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
@@ -14,6 +15,7 @@ using test_support::linesOf;
 using test_support::runCommand;
 using test_support::sampleData;
 using test_support::ScratchFolder;
+using testing::HasSubstr;
 
 class LogbookCommands : public ::testing::Test {
 protected:

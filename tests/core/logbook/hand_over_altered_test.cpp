@@ -109,7 +109,7 @@ TEST_F(HandOverAlteredTest, TwoDeedsSwapped)
     auto json = nlohmann::json::parse(handedOver());
     std::swap(json["deeds"][2], json["deeds"][3]);
     std::swap(json["deeds"][2]["deed"], json["deeds"][3]["deed"]);
-    EXPECT_THAT(problemOf(json.dump()), HasSubstr("deed 3, reading let_off C4: was altered"));
+    EXPECT_THAT(problemOf(json.dump()), HasSubstr("deed 3, reading let_off C4 take 2: was altered"));
 }
 
 TEST_F(HandOverAlteredTest, ADigestAltered)

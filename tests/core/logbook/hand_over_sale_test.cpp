@@ -25,7 +25,7 @@ protected:
 TEST_F(HandOverSaleTest, LeavesOutBuyerAndPriceAndThatThereWasASale)
 {
     const std::string document = withoutSale();
-    for (const char *word : {"parish", "town hall", "3400", "3600", "sale-noted", "\"table\":\"sale\""})
+    for (const char *word : {"parish", "town hall", "\"3400\"", "\"3600\"", "sale-noted", "\"table\":\"sale\""})
         EXPECT_THAT(document, Not(HasSubstr(word)));
     Logbook unsold = Logbook::create(file("unsold.hammerline"), ada).value();
     static_cast<void>(unsold.takeOver(document, "piano.json", ben).value());
