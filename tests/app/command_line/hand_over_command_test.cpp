@@ -119,14 +119,14 @@ TEST_F(HandOverCommands, EditedByHandIsRefusedWithTheDeedNamed)
 TEST_F(HandOverCommands, BuyerAndPriceCanStayBehind)
 {
     const std::string file = m_folder.file("unsold.json");
-    const auto ran = runCommand({"hand-over", m_book, "--instrument", "3", "--to", file, "--without-sale"});
+    const auto ran = runCommand({"hand-over", m_book, "--instrument", "4", "--to", file, "--without-sale"});
     ASSERT_EQ(ran.status, 0) << ran.err;
     EXPECT_THAT(ran.out, HasSubstr(", without buyer and price."));
     EXPECT_THAT(support::JsonSchema("hand-over").faultsOf(fileText(file)), IsEmpty());
     EXPECT_EQ(fileText(file).find("An invented family"), std::string::npos);
     const std::string fresh = m_folder.file("fresh");
     EXPECT_THAT(runCommand({"take-over", fresh, file, "--new"}).out, HasSubstr("Buyer and price were left out"));
-    const std::string whole = handedOver(m_book, "3", "whole.json");
+    const std::string whole = handedOver(m_book, "4", "whole.json");
     EXPECT_NE(fileText(whole).find("An invented family"), std::string::npos);
     EXPECT_THAT(runCommand({"take-over", fresh, whole}).out, HasSubstr("gone on with 1 deed."));
     EXPECT_EQ(logbook::Logbook::open(fresh).dossier(1).sale.buyer, "An invented family");
@@ -134,7 +134,7 @@ TEST_F(HandOverCommands, BuyerAndPriceCanStayBehind)
 
 TEST_F(HandOverCommands, OneDemonstrationTakenOverIntoAnotherDoublesNothing)
 {
-    for (const char *id : {"1", "2", "3", "4"}) {
+    for (const char *id : {"1", "2", "3", "4", "5", "6", "7"}) {
         const auto taken = runCommand({"take-over", m_other, handedOver(m_book, id, std::string(id) + ".json")});
         EXPECT_EQ(taken.status, 0) << taken.err;
         EXPECT_THAT(taken.out, HasSubstr("was here already"));
