@@ -34,12 +34,9 @@ void SealMenu::checkRecord()
 
 void SealMenu::tell(const seal::RecordJudgement &judged, const QString &path)
 {
-    prompts::Question question = wordsOf(judged, QFileInfo(path).fileName());
-    const bool known = judged.standing == seal::Standing::Trusted;
-    if (!judged.sealHolds() || known || list().empty())
+    const prompts::Question question = questionOf(judged, QFileInfo(path).fileName(), !list().empty());
+    if (question.choices.isEmpty())
         return m_place.prompts.tell(m_place.window, {question.title, question.text, question.detail, question.weight});
-    question.choices = QStringList{tr("Trust this key…"), tr("Close")};
-    question.preferred = 1;
     if (m_place.prompts.ask(m_place.window, question) == 0)
         offerTrust(judged);
 }

@@ -123,13 +123,18 @@ QString keyWords(const std::string &name, const std::string &fingerprint)
            groups.mid(half).trimmed();
 }
 
-prompts::Question wordsOf(const seal::RecordJudgement &judged, const QString &file)
+prompts::Question questionOf(const seal::RecordJudgement &judged, const QString &file, bool hasList)
 {
     const bool good = judged.finding == seal::Finding::True;
-    return {.title = tr("Check a record: %1").arg(file),
-            .text = headline(judged.finding, judged.standing),
-            .detail = detailOf(judged).join(QStringLiteral("\n\n")),
-            .weight = good ? prompts::Weight::Question : prompts::Weight::Warning};
+    prompts::Question question{.title = tr("Check a record: %1").arg(file),
+                               .text = headline(judged.finding, judged.standing),
+                               .detail = detailOf(judged).join(QStringLiteral("\n\n")),
+                               .weight = good ? prompts::Weight::Question : prompts::Weight::Warning};
+    if (!judged.sealHolds() || judged.standing == seal::Standing::Trusted || !hasList)
+        return question;
+    question.choices = QStringList{tr("Trust this key…"), tr("Close")};
+    question.preferred = 1;
+    return question;
 }
 
 } // namespace hammerline::main_window

@@ -152,17 +152,36 @@ OrderedJson replacedTree(const sale_record::Replaced &replaced)
     return json;
 }
 
+OrderedJson concessionTree(const sale_record::Concession &concession)
+{
+    OrderedJson json;
+    json["note"] = concession.note.number();
+    json["quantity"] = catalogue::idOf(concession.quantity);
+    putAmount(json, "value", concession.value);
+    json["reason"] = concession.reason;
+    putText(json, "person", concession.person);
+    json["at"] = readings::rfc3339(concession.at);
+    return json;
+}
+
 OrderedJson concessionsTree(const std::vector<sale_record::Concession> &concessions)
 {
     OrderedJson list = OrderedJson::array();
-    for (const auto &concession : concessions) {
-        OrderedJson json;
-        json["note"] = concession.note.number();
-        json["quantity"] = catalogue::idOf(concession.quantity);
-        putAmount(json, "value", concession.value);
-        json["reason"] = concession.reason;
-        putText(json, "person", concession.person);
-        json["at"] = readings::rfc3339(concession.at);
+    for (const auto &concession : concessions)
+        list.push_back(concessionTree(concession));
+    return list;
+}
+
+OrderedJson earlierConcessionsTree(const std::vector<sale_record::EarlierConcession> &earlier)
+{
+    OrderedJson list = OrderedJson::array();
+    for (const auto &one : earlier) {
+        OrderedJson json = concessionTree(one.made);
+        putText(json, "pass_uid", one.pass.uid);
+        json["pass_purpose"] = readings::idOf(one.pass.purpose);
+        json["pass_began"] = readings::rfc3339(one.pass.began);
+        json["fate"] = idOf(one.fate);
+        putAmount(json, "value_now", one.valueNow);
         list.push_back(json);
     }
     return list;
@@ -302,6 +321,7 @@ std::string recordJson(const sale_record::SaleRecord &record)
     putList(json, "spot_checks", spotChecksTree(record.secondReadings));
     json["exceptions"] = verdictsTree(record.exceptions);
     putList(json, "concessions", concessionsTree(record.concessions));
+    putList(json, "earlier_concessions", earlierConcessionsTree(record.earlierConcessions));
     putList(json, "signatures", signaturesTree(record.signatures));
     json["not_measured"] = OrderedJson::array();
     for (const auto quantity : record.notMeasured())

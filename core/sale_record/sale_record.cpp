@@ -97,13 +97,6 @@ std::vector<Verdict> exceptionsOf(const tolerance::Judgement &judgement)
     return exceptions;
 }
 
-bool holdsIn(const tolerance::Judgement &judgement, const decisions::Concession &concession)
-{
-    const Verdict *now = judgement.find(concession.quantity, concession.note);
-    const auto kind = now == nullptr ? std::nullopt : decisions::kindOf(*now);
-    return kind && concession.holds(now->value, *kind);
-}
-
 std::vector<Signature> signaturesOf(const decisions::Standing &standing)
 {
     std::vector<Signature> signatures;
@@ -125,11 +118,25 @@ void takeDecisions(SaleRecord &record, const RecordInput &input)
     const auto decided = input.decided.find(record.asLeft.pass.id);
     if (decided == input.decided.end())
         return;
-    for (const auto &made : decided->second.concessions)
-        if (holdsIn(record.asLeft.judgement, made))
-            record.concessions.push_back({made.quantity, made.note, made.value, made.words, made.person, made.at});
+    const auto concessions = concessionsOf(record.asLeft.judgement, decided->second);
+    record.concessions.insert(record.concessions.end(), concessions.begin(), concessions.end());
     const auto signatures = signaturesOf(decided->second.standing);
     record.signatures.insert(record.signatures.end(), signatures.begin(), signatures.end());
+}
+
+/// `upTo`: the passes up to the one as left.
+std::vector<EarlierConcession> earlierIn(std::span<const PassWithReadings *const> upTo, const RecordInput &input)
+{
+    std::vector<DecidedPass> passes;
+    for (const PassWithReadings *pass : upTo) {
+        DecidedPass decided{pass->first, {}, {}};
+        decided.judgement = tolerance::judge(readings::meansOf(pass->second), input.set, input.instrument.compass,
+                                             input.instrument.sections);
+        if (const auto made = input.decided.find(pass->first.id); made != input.decided.end())
+            decided.decided = made->second;
+        passes.push_back(std::move(decided));
+    }
+    return earlierConcessionsOf(passes);
 }
 
 void sortDecisions(SaleRecord &record)
@@ -223,6 +230,14 @@ int SaleRecord::pairsInside() const
     return pairsInsideOf(asLeft);
 }
 
+std::vector<EarlierConcession> SaleRecord::earlierThatStand() const
+{
+    std::vector<EarlierConcession> standing;
+    std::ranges::copy_if(earlierConcessions, std::back_inserter(standing),
+                         [](const EarlierConcession &earlier) { return earlier.fate == Fate::Stands; });
+    return standing;
+}
+
 std::vector<catalogue::Quantity> SaleRecord::notMeasured() const
 {
     std::vector<catalogue::Quantity> quantities;
@@ -247,6 +262,7 @@ outcome::Outcome<SaleRecord> assemble(const RecordInput &input)
     record.asLeft = partOf(*passes[left], input);
     takeDecisions(record, input);
     sortDecisions(record);
+    record.earlierConcessions = earlierIn(std::span(passes).first(left + 1), input);
     if (const auto *found = chooseAsFound(std::span(passes).first(left))) {
         record.asFound = partOf(*found, input);
         record.change = analysis::compare(record.asFound->values, record.asLeft.values, &input.set);

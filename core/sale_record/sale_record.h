@@ -10,6 +10,7 @@
 #include "instrument/instrument.h"
 #include "outcome/outcome.h"
 #include "readings/readings.h"
+#include "sale_record/accepted.h"
 #include "sale_record/cautions.h"
 #include "sale_record/second_reading.h"
 #include "tolerance/judge.h"
@@ -28,17 +29,6 @@ struct HistoryPin {
     std::int64_t deed = 0; ///< number of the newest entry; 0: the record comes from no logbook
     std::string digest{};  ///< the one that chains that entry to all before it, 64 hex digits
     bool operator==(const HistoryPin &) const = default;
-};
-
-/// A pair that is not as promised and was accepted as it is.
-struct Concession {
-    catalogue::Quantity quantity{};
-    keyboard::Note note{};
-    std::optional<units::Amount> value{}; ///< what was accepted; absent: that it was not read
-    std::string reason{};
-    std::string person{};
-    readings::Instant at{};
-    bool operator==(const Concession &) const = default;
 };
 
 /// Somebody who stands for the readings as left.
@@ -109,8 +99,9 @@ struct SaleRecord {
     std::vector<SecondReading> secondReadings{}; ///< spot checks of asLeft that were read, oldest first
     std::vector<Caution> cautions{};
     HistoryPin history{};
-    std::vector<Concession> concessions{}; ///< by quantity in the order of the catalogue, then note
-    std::vector<Signature> signatures{};   ///< oldest first
+    std::vector<Concession> concessions{}; ///< of asLeft; by quantity in the order of the catalogue, then note
+    std::vector<EarlierConcession> earlierConcessions{}; ///< accepted before, as accepted.h tells
+    std::vector<Signature> signatures{};                 ///< oldest first
     std::optional<Replaced> replaces{};
 
     /// 1 for a record that replaces none, else one more than the one it replaces.
@@ -118,6 +109,8 @@ struct SaleRecord {
     /// Judged pairs as left: how many there are (missing ones too), and how many are inside (in or marginal).
     [[nodiscard]] int judgedPairs() const;
     [[nodiscard]] int pairsInside() const;
+    /// Of the earlier concessions those that still speak of a note as it leaves.
+    [[nodiscard]] std::vector<EarlierConcession> earlierThatStand() const;
     /// Quantities that the action has and nobody read as left, in the order of the catalogue.
     [[nodiscard]] std::vector<catalogue::Quantity> notMeasured() const;
 };
@@ -137,8 +130,8 @@ struct RecordInput {
     std::string programVersion{};
     std::vector<SpotCheckPass> spotChecks{}; ///< of any of the passes, oldest first
     HistoryPin history{};
-    /// What was decided about the passes, as the logbook holds it; of asLeft the concessions that hold and, where it is
-    /// signed, every signature go into the record.
+    /// What was decided about the passes, as the logbook holds it. The concessions of asLeft and of every pass before
+    /// it go into the record, and, where asLeft is signed, every signature of it.
     std::map<readings::PassId, decisions::PassDecisions> decided{};
     std::vector<Concession> concessions{}; ///< beside those decided; any order
     std::vector<Signature> signatures{};   ///< beside those decided; any order

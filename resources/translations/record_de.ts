@@ -412,10 +412,6 @@
         <translation>Was dieser Bericht ist</translation>
     </message>
     <message>
-        <source>Issued on %1 by %2 with Hammerline %3. It speaks of the instrument on the day it was measured and of no other day. The readings stand inside this document as files: record.json and readings.csv%4.</source>
-        <translation>Ausgestellt am %1 von: %2, mit Hammerline %3. Er spricht vom Instrument an dem Tag, an dem es gemessen wurde, und von keinem anderen. Die Messwerte stehen als Dateien in diesem Dokument: record.json und readings.csv%4.</translation>
-    </message>
-    <message>
         <source> (as left) and readings-as-found.csv</source>
         <translation> (bei Abgabe) und readings-as-found.csv (bei Annahme)</translation>
     </message>
@@ -930,6 +926,58 @@ Unterschied</translation>
     <message>
         <source>The workshop answers for the readings and for what it did. Maker, serial number, year and history are as they were read off the instrument or told by its owner. Of the gauges this record states what the workshop states of them; it claims no calibration of theirs. It counts as a whole: a page on its own is no record.</source>
         <translation>Die Werkstatt steht für die Messwerte ein und für das, was sie getan hat. Hersteller, Seriennummer, Baujahr und Vorgeschichte sind so angegeben, wie sie am Instrument zu lesen waren oder der Eigentümer sie genannt hat. Von den Messmitteln sagt dieser Bericht, was die Werkstatt von ihnen angibt; eine Kalibrierung behauptet er nicht. Er gilt nur als Ganzes: Eine einzelne Seite ist kein Bericht.</translation>
+    </message>
+    <message>
+        <source>Accepted on %1</source>
+        <translation>Angenommen am %1</translation>
+    </message>
+    <message>
+        <source>Accepted in an earlier pass and not mended since</source>
+        <translation>In einem früheren Durchgang angenommen und seither nicht behoben</translation>
+    </message>
+    <message>
+        <source>in which pass, by whom, when</source>
+        <translation>in welchem Durchgang, von wem, wann</translation>
+    </message>
+    <message>
+        <source>Each value is the one that was accepted; the arrow leads to the newest reading since, where there is one.</source>
+        <translation>Jeder Wert ist der angenommene; der Pfeil führt zum neuesten Messwert seither, wo es einen gibt.</translation>
+    </message>
+    <message>
+        <source>mended since</source>
+        <translation>seither behoben</translation>
+    </message>
+    <message>
+        <source>accepted again in a later pass</source>
+        <translation>in einem späteren Durchgang wieder angenommen</translation>
+    </message>
+    <message>
+        <source>Accepted in an earlier pass and settled since</source>
+        <translation>In einem früheren Durchgang angenommen und seither erledigt</translation>
+    </message>
+    <message>
+        <source>since then</source>
+        <translation>seither</translation>
+    </message>
+    <message>
+        <source>Looked at and accepted, with the reason: %1, of these %2 in an earlier pass.</source>
+        <translation>Angesehen und mit Begründung angenommen: %1, davon %2 in einem früheren Durchgang.</translation>
+    </message>
+    <message>
+        <source>%1 It speaks of the instrument on the day it was measured and of no other day. The readings stand inside this document as files: record.json and readings.csv%2.</source>
+        <translation>%1 Er spricht vom Instrument an dem Tag, an dem es gemessen wurde, und von keinem anderen. Die Messwerte stehen als Dateien in diesem Dokument: record.json und readings.csv%2.</translation>
+    </message>
+    <message>
+        <source>Issued on %1 with Hammerline %2; by whom is not stated.</source>
+        <translation>Ausgestellt am %1 mit Hammerline %2; von wem, ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Issued on %1 by %2 with Hammerline %3.</source>
+        <translation>Ausgestellt am %1 von %2 mit Hammerline %3.</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>angenommen</translation>
     </message>
 </context>
 <context>
@@ -1962,6 +2010,142 @@ Unterschied</translation>
     <message>
         <source>Friction is half of down weight minus up weight, balance weight half of their sum; both are worked out, never judged.</source>
         <translation>Die Reibung ist die halbe Differenz von Niedergewicht und Aufgewicht, das Ausgleichsgewicht die halbe Summe; beide werden gerechnet, nie beurteilt.</translation>
+    </message>
+    <message>
+        <source>.030 in, E. Foote quoted in Keydip: METHOD, Pianotech list, Aug 1999 (S32)</source>
+        <translation>0,030 Zoll, E. Foote, angeführt in Keydip: METHOD, Pianotech-Liste, Aug. 1999 (S32)</translation>
+    </message>
+    <message>
+        <source>.030 in, E. Foote quoted in Keydip: METHOD, Pianotech list, Aug 1999 (S32) (of grands)</source>
+        <translation>0,030 Zoll, E. Foote, angeführt in Keydip: METHOD, Pianotech-Liste, Aug. 1999 (S32) (für Flügel)</translation>
+    </message>
+    <message>
+        <source>.045 in, F. Sturm / M. Cramer, Drop, CAUT list, Jun 2004 (S31)</source>
+        <translation>0,045 Zoll, F. Sturm / M. Cramer, Drop, CAUT-Liste, Juni 2004 (S31)</translation>
+    </message>
+    <message>
+        <source>.050 in, E. Foote quoted in Keydip: METHOD, Pianotech list, Aug 1999 (S32) and B. Ballard, Steinway regulation, Pianotech list, May 1999 (S33)</source>
+        <translation>0,050 Zoll, E. Foote, angeführt in Keydip: METHOD, Pianotech-Liste, Aug. 1999 (S32), und B. Ballard, Steinway regulation, Pianotech-Liste, Mai 1999 (S33)</translation>
+    </message>
+    <message>
+        <source>.050 in, N. Hunt, Improving Upright Dynamics &amp; Repetition, Pianotech list, Mar 1998 (S18)</source>
+        <translation>0,050 Zoll, N. Hunt, Improving Upright Dynamics &amp; Repetition, Pianotech-Liste, März 1998 (S18)</translation>
+    </message>
+    <message>
+        <source>.420 in, D. Skolnik, Pianotech list, Mar 2008 (S06)</source>
+        <translation>0,420 Zoll, D. Skolnik, Pianotech-Liste, März 2008 (S06)</translation>
+    </message>
+    <message>
+        <source>1 3/4 in, J. Page, Mechanical Music Digest 2003.01.20.11 (S21) and R. Friedman, Mechanical Music Digest 2011.02.09.11 (S24)</source>
+        <translation>1 3/4 Zoll, J. Page, Mechanical Music Digest 2003.01.20.11 (S21), und R. Friedman, Mechanical Music Digest 2011.02.09.11 (S24)</translation>
+    </message>
+    <message>
+        <source>1 7/8 in, Steinway &amp; Sons, grand technical guide (S01)</source>
+        <translation>1 7/8 Zoll, Steinway &amp; Sons, technische Anleitung für Flügel (S01)</translation>
+    </message>
+    <message>
+        <source>1/16 in, QRS Music Technologies, PNOmation II installation manual, p. 7, 2013 (S03)</source>
+        <translation>1/16 Zoll, QRS Music Technologies, Einbauanleitung PNOmation II, S. 7, 2013 (S03)</translation>
+    </message>
+    <message>
+        <source>1/16 in, Steinway &amp; Sons, grand technical guide (S01) and QRS Music Technologies, PNOmation II installation manual, p. 7, 2013 (S03)</source>
+        <translation>1/16 Zoll, Steinway &amp; Sons, technische Anleitung für Flügel (S01), und QRS Music Technologies, Einbauanleitung PNOmation II, S. 7, 2013 (S03)</translation>
+    </message>
+    <message>
+        <source>1/8 in, Mechanical Music Digest 2010.02.15.07, upright regulation and wear (S20)</source>
+        <translation>1/8 Zoll, Mechanical Music Digest 2010.02.15.07, Regulierung und Verschleiß von Klavieren (S20)</translation>
+    </message>
+    <message>
+        <source>1/8 in, QRS Music Technologies, PNOmation II installation manual, p. 7, 2013 (S03)</source>
+        <translation>1/8 Zoll, QRS Music Technologies, Einbauanleitung PNOmation II, S. 7, 2013 (S03)</translation>
+    </message>
+    <message>
+        <source>7/16 in, P. Handscombe, Mechanical Music Digest 2011.02.09.09 (S23) and R. Friedman, Mechanical Music Digest 2011.02.09.11 (S24)</source>
+        <translation>7/16 Zoll, P. Handscombe, Mechanical Music Digest 2011.02.09.09 (S23), und R. Friedman, Mechanical Music Digest 2011.02.09.11 (S24)</translation>
+    </message>
+    <message>
+        <source>H. Beckett, Simplifying the Secrets of Upright Aftertouch, proptn.org, Mar 2022 (S76)</source>
+        <translation>H. Beckett, Simplifying the Secrets of Upright Aftertouch, proptn.org, März 2022 (S76)</translation>
+    </message>
+    <message>
+        <source>J. Rappaport via A. Todd, Backcheck height, Pianotech list, May 2003 (S38)</source>
+        <translation>J. Rappaport, mitgeteilt von A. Todd, Backcheck height, Pianotech-Liste, Mai 2003 (S38)</translation>
+    </message>
+    <message>
+        <source>Mechanical Music Digest 2010.02.15.07, upright regulation and wear (S20)</source>
+        <translation>Mechanical Music Digest 2010.02.15.07, Regulierung und Verschleiß von Klavieren (S20)</translation>
+    </message>
+    <message>
+        <source>N. Hunt, Improving Upright Dynamics &amp; Repetition, Pianotech list, Mar 1998 (S18)</source>
+        <translation>N. Hunt, Improving Upright Dynamics &amp; Repetition, Pianotech-Liste, März 1998 (S18)</translation>
+    </message>
+    <message>
+        <source>Piano Cloud (Miki), regulating an upright, Apr 2020 (S12)</source>
+        <translation>Piano Cloud (Miki), Regulierung eines Klaviers, April 2020 (S12)</translation>
+    </message>
+    <message>
+        <source>Piano Tuning Matters, Grand Regulation part XXV, Jul 2016 (S41)</source>
+        <translation>Piano Tuning Matters, Grand Regulation, Teil XXV, Juli 2016 (S41)</translation>
+    </message>
+    <message>
+        <source>R. Brekne quoting six makers&apos; manuals, Pianotech list, Oct 2002 (S05)</source>
+        <translation>R. Brekne, der die Handbücher von sechs Herstellern anführt, Pianotech-Liste, Okt. 2002 (S05)</translation>
+    </message>
+    <message>
+        <source>R. Brekne quoting six makers&apos; manuals, Pianotech list, Oct 2002 (S05) and R. Brekne, dip gauge thread, Pianotech list, Feb 2009 (S09)</source>
+        <translation>R. Brekne, der die Handbücher von sechs Herstellern anführt, Pianotech-Liste, Okt. 2002 (S05), und R. Brekne, über Lehren für den Tiefgang, Pianotech-Liste, Feb. 2009 (S09)</translation>
+    </message>
+    <message>
+        <source>R. Brekne, dip gauge thread, Pianotech list, Feb 2009 (S09)</source>
+        <translation>R. Brekne, über Lehren für den Tiefgang, Pianotech-Liste, Feb. 2009 (S09)</translation>
+    </message>
+    <message>
+        <source>down weight less 25 to 30 g, the middle, Piano Tuning Matters, Grand Regulation part XXV, Jul 2016 (S41)</source>
+        <translation>Niedergewicht weniger 25 bis 30 g, die Mitte, Piano Tuning Matters, Grand Regulation, Teil XXV, Juli 2016 (S41)</translation>
+    </message>
+    <message>
+        <source>no source</source>
+        <translation>ohne Quelle</translation>
+    </message>
+    <message>
+        <source>no source; between the 2 mm of S30 and the 1/8 in of S03</source>
+        <translation>ohne Quelle; zwischen den 2 mm von S30 und den 1/8 Zoll von S03</translation>
+    </message>
+    <message>
+        <source>no source; sharps are set from their aftertouch (S30)</source>
+        <translation>ohne Quelle; schwarze Tasten werden nach ihrem Nachdruck eingestellt (S30)</translation>
+    </message>
+    <message>
+        <source>none at all is the least there can be; R. Waring, Mechanical Music Digest 2003.01.20.10 (S22) wants &quot;just the tiniest amount&quot;</source>
+        <translation>weniger als gar keiner geht nicht; R. Waring, Mechanical Music Digest 2003.01.20.10 (S22), will ihn „so klein wie nur möglich“</translation>
+    </message>
+    <message>
+        <source>pianotuner.jp, upright regulation order and dimensions (S10) and N. Hunt, Improving Upright Dynamics &amp; Repetition, Pianotech list, Mar 1998 (S18)</source>
+        <translation>pianotuner.jp, Reihenfolge und Maße der Klavierregulierung (S10), und N. Hunt, Improving Upright Dynamics &amp; Repetition, Pianotech-Liste, März 1998 (S18)</translation>
+    </message>
+    <message>
+        <source>pianotuner.jp, upright regulation order and dimensions (S10) and R. Waring, Mechanical Music Digest 2003.01.20.10 (S22)</source>
+        <translation>pianotuner.jp, Reihenfolge und Maße der Klavierregulierung (S10), und R. Waring, Mechanical Music Digest 2003.01.20.10 (S22)</translation>
+    </message>
+    <message>
+        <source>posted as &apos;antares&apos;, Backchecking Height, Pianotech list, May 2003 (S36)</source>
+        <translation>Beitrag unter dem Namen „antares“, Backchecking Height, Pianotech-Liste, Mai 2003 (S36)</translation>
+    </message>
+    <message>
+        <source>the +/- 0.2 mm about the target of R. Brekne quoting six makers&apos; manuals, Pianotech list, Oct 2002 (S05), used between neighbours (that use: no source)</source>
+        <translation>die ±0,2 mm um den Sollwert bei R. Brekne, der die Handbücher von sechs Herstellern anführt, Pianotech-Liste, Okt. 2002 (S05), hier zwischen Nachbarn verwendet (diese Verwendung: ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>the middle of 44 to 48 mm, R. Brekne quoting six makers&apos; manuals, Pianotech list, Oct 2002 (S05)</source>
+        <translation>die Mitte von 44 bis 48 mm, R. Brekne, der die Handbücher von sechs Herstellern anführt, Pianotech-Liste, Okt. 2002 (S05)</translation>
+    </message>
+    <message>
+        <source>wus-piano.com, grand aftertouch (S81)</source>
+        <translation>wus-piano.com, Nachdruck beim Flügel (S81)</translation>
+    </message>
+    <message>
+        <source>3/4 in, P. Handscombe, Mechanical Music Digest 2011.02.09.09 (S23)</source>
+        <translation>3/4 Zoll, P. Handscombe, Mechanical Music Digest 2011.02.09.09 (S23)</translation>
     </message>
 </context>
 </TS>

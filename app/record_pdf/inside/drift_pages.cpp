@@ -42,10 +42,10 @@ QString wayText(Way way)
     return Record::tr("doubt of the gauge not known");
 }
 
-/// The head of the measure on the line of the whole instrument, the section on the lines below it.
+/// The head of the measure on the line of the whole instrument, in bold; the section on the lines below it.
 QString labelOf(const Drift &drift, const Context &context)
 {
-    return drift.section.empty() ? context.headOf(drift.quantity) : QStringLiteral("   ") + fromCore(drift.section);
+    return drift.section.empty() ? context.headOf(drift.quantity) : fromCore(drift.section);
 }
 
 QString mostText(const Drift &drift, const Context &context)

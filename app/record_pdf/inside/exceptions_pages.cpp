@@ -16,7 +16,7 @@ namespace {
 using tolerance::Status;
 using tolerance::Verdict;
 
-/// One word; the sentence at the end of the row says the rest.
+/// The sentence at the end of the row says the rest.
 QString kindOf(const Verdict &verdict)
 {
     if (verdict.status == Status::Out)
@@ -32,34 +32,43 @@ QString foundText(const Verdict &verdict, const Context &context)
     return value ? wording::amountText(*value, context.form) : QStringLiteral("\u2013");
 }
 
-const sale_record::Concession *findConcession(const Context &context, const Verdict &verdict)
+/// In this pass or before, and not mended since.
+bool isAccepted(const Context &context, const Verdict &verdict)
 {
-    const auto &all = context.record.concessions;
-    const auto found = std::ranges::find_if(all, [&](const sale_record::Concession &one) {
-        return one.quantity == verdict.quantity && one.note == verdict.note;
-    });
-    return found == all.end() ? nullptr : &*found;
+    const auto isIt = [&](const sale_record::Concession &made) {
+        return made.quantity == verdict.quantity && made.note == verdict.note;
+    };
+    const auto stands = [&](const sale_record::EarlierConcession &earlier) {
+        return earlier.fate == sale_record::Fate::Stands && isIt(earlier.made);
+    };
+    return std::ranges::any_of(context.record.concessions, isIt) ||
+           std::ranges::any_of(context.record.earlierConcessions, stands);
+}
+
+QString verdictText(const Context &context, const Verdict &verdict)
+{
+    return isAccepted(context, verdict) ? kindOf(verdict) + QStringLiteral(", ") + Record::tr("accepted")
+                                        : kindOf(verdict);
 }
 
 void setMeasured(Sheet &sheet, const Context &context)
 {
-    std::vector<Column> columns{{Record::tr("note"), 34}, {Record::tr("measure"), 62}, {Record::tr("verdict"), 40}};
+    std::vector<Column> columns{{Record::tr("note"), 34}, {Record::tr("measure"), 58}, {Record::tr("verdict"), 58}};
     if (context.hasBefore())
-        columns.push_back({context.foundName(), 66, Qt::AlignRight});
-    columns.push_back({context.leftName(), 66, Qt::AlignRight});
+        columns.push_back({context.foundName(), 60, Qt::AlignRight});
+    columns.push_back({context.leftName(), 60, Qt::AlignRight});
     columns.push_back({QString(), 6});
     columns.push_back({Record::tr("what it means"), 0});
     Table table(sheet, columns);
     for (const Verdict &verdict : context.record.exceptions) {
         if (verdict.status == Status::Missing)
             continue;
-        QStringList cells{fromCore(verdict.note.name()), wording::nameOf(verdict.quantity), kindOf(verdict)};
+        QStringList cells{fromCore(verdict.note.name()), wording::nameOf(verdict.quantity),
+                          verdictText(context, verdict)};
         if (context.hasBefore())
             cells << foundText(verdict, context);
-        QString sentence = wording::verdictSentence(verdict, context.form);
-        if (findConcession(context, verdict))
-            sentence += QStringLiteral(". ") + Record::tr("Accepted as it is");
-        cells << wording::amountText(*verdict.value, context.form) << QString() << sentence;
+        cells << wording::amountText(*verdict.value, context.form) << QString()
+              << wording::verdictSentence(verdict, context.form);
         table.row(cells, {true, false, verdict.status == Status::Out});
     }
     table.rule();
@@ -79,60 +88,6 @@ void setMissing(Sheet &sheet, const Context &context)
     for (const auto &[quantity, notes] : missing)
         table.row({wording::nameOf(quantity), QString::number(notes.size()), noteRuns(notes)});
     table.rule();
-}
-
-/// Concessions of one measure by one person on one day for one reason.
-using Alike = std::vector<const sale_record::Concession *>;
-
-/// In the order of the first of each.
-std::vector<Alike> alikeOf(const std::vector<sale_record::Concession> &concessions)
-{
-    const auto areAlike = [](const sale_record::Concession &one, const sale_record::Concession &other) {
-        return one.quantity == other.quantity && one.reason == other.reason && one.person == other.person &&
-               readings::isoDate(one.at) == readings::isoDate(other.at);
-    };
-    std::vector<Alike> groups;
-    for (const sale_record::Concession &one : concessions) {
-        const auto known =
-            std::ranges::find_if(groups, [&](const Alike &group) { return areAlike(*group.front(), one); });
-        if (known == groups.end())
-            groups.push_back({&one});
-        else
-            known->push_back(&one);
-    }
-    return groups;
-}
-
-/// "C4 2.10, D4 missing": a note and what stood there.
-QString notesAndValues(const Alike &group, const Context &context)
-{
-    QStringList notes;
-    for (const sale_record::Concession *one : group)
-        notes << fromCore(one->note.name()) + QChar(0x00a0) +
-                     (one->value ? wording::bareText(*one->value, context.form) : Record::tr("missing"));
-    return notes.join(QLatin1Char(context.form.locale.decimalPoint() == QLatin1String(",") ? ';' : ',') +
-                      QStringLiteral(" "));
-}
-
-/// What is not as promised and was accepted, and why: a reader must not take silence for promise kept.
-void setConcessions(Sheet &sheet, const Context &context)
-{
-    if (context.record.concessions.empty())
-        return;
-    sheet.heading(Record::tr("Accepted as they are"));
-    Table table(sheet, {{Record::tr("measure"), 84},
-                        {Record::tr("notes and values"), 150},
-                        {QString(), 8},
-                        {Record::tr("why"), 150},
-                        {Record::tr("by whom, when"), 0}});
-    for (const Alike &group : alikeOf(context.record.concessions)) {
-        const sale_record::Concession &one = *group.front();
-        table.row({context.headOf(one.quantity), notesAndValues(group, context), QString(), fromCore(one.reason),
-                   QStringLiteral("%1, %2").arg(fromCore(one.person), dayText(one.at, context.options.locale))},
-                  {true});
-    }
-    table.rule();
-    sheet.skip(8);
 }
 
 using NotesOfFault = std::map<QString, std::vector<keyboard::Note>>;
@@ -188,11 +143,12 @@ bool anyMeasured(const Context &context)
 
 void setExceptions(Sheet &sheet, const Context &context)
 {
-    sheet.chapter(exceptionsChapter());
+    sheet.chapterHere(exceptionsChapter(), roomOfAStart);
     if (context.record.exceptions.empty()) {
         sheet.paragraph(
             Record::tr("There are none: every measure that the tolerance set names was read, lies inside its limits "
                        "and is even with its neighbours."));
+        setConcessions(sheet, context);
         setFelt(sheet, context);
         return;
     }
@@ -200,6 +156,7 @@ void setExceptions(Sheet &sheet, const Context &context)
         Record::tr("Out of limits, close to a limit, or uneven, worst first: ordered by the distance from target in "
                    "units of half the width between the limits."),
         quietText);
+    sheet.skip(4);
     if (anyMeasured(context))
         setMeasured(sheet, context);
     setMissing(sheet, context);

@@ -236,13 +236,18 @@ void setMeanings(Sheet &sheet, const Context &context, double height)
 /// An uneven step is inside its limits and may have been accepted all the same.
 QString acceptedSentence(const sale_record::SaleRecord &record)
 {
-    if (record.concessions.empty())
+    const std::size_t earlier = record.earlierThatStand().size();
+    const std::size_t all = record.concessions.size() + earlier;
+    if (all == 0)
         return {};
-    return QLatin1Char(' ') +
-           Record::tr("Looked at and accepted as they are, with the reason: %1.").arg(record.concessions.size());
+    if (earlier == 0)
+        return QLatin1Char(' ') + Record::tr("Looked at and accepted as they are, with the reason: %1.").arg(all);
+    return QLatin1Char(' ') + Record::tr("Looked at and accepted, with the reason: %1, of these %2 in an earlier pass.")
+                                  .arg(all)
+                                  .arg(earlier);
 }
 
-QString restSentence(const Context &context, const Sheet &sheet)
+QString restSentence(const Context &context, int exceptionsPage)
 {
     const auto &record = context.record;
     const int rest = record.judgedPairs() - record.pairsInside();
@@ -254,19 +259,24 @@ QString restSentence(const Context &context, const Sheet &sheet)
     return Record::tr("Outside their limits: %1. Promised and not measured: %2. Page %3 names each of them.")
                .arg(rest - missing)
                .arg(missing)
-               .arg(sheet.pageOf(exceptionsChapter())) +
+               .arg(exceptionsPage) +
            acceptedSentence(record);
 }
 
-constexpr double restHeight = 2 * plainText.size * plainText.leading;
+double restHeight(const Context &context, double width)
+{
+    constexpr int somePage = 88; // as wide as any
+    return TextBlock(restSentence(context, somePage), plainText, width).height();
+}
 
 /// The page that the sentence points to is known only when everything is set: it is laid out when it is painted.
 void setRest(Sheet &sheet, const Context &context)
 {
     sheet.later([&sheet, &context, at = QPointF(sheet.body().left(), sheet.y())](QPainter &painter) {
-        TextBlock(restSentence(context, sheet), plainText, sheet.body().width()).paint(painter, at);
+        TextBlock(restSentence(context, sheet.pageOf(exceptionsChapter())), plainText, sheet.body().width())
+            .paint(painter, at);
     });
-    sheet.skip(restHeight);
+    sheet.skip(restHeight(context, sheet.body().width()));
 }
 
 TextBlock footOfFrontPage(const Sheet &sheet, const Context &context)
@@ -294,7 +304,7 @@ double setFront(Sheet &sheet, const Context &context, double pictures)
     setPicture(sheet, context, pictures);
     sheet.paragraph(workSentence(context), storyText);
     const TextBlock foot = footOfFrontPage(sheet, context);
-    setMeanings(sheet, context, sheet.room() - foot.height() - restHeight - 20);
+    setMeanings(sheet, context, sheet.room() - foot.height() - restHeight(context, sheet.body().width()) - 20);
     setRest(sheet, context);
     const QPointF at(sheet.body().left(), sheet.body().bottom() - foot.height());
     sheet.later([foot, at](QPainter &painter) { foot.paint(painter, at); });

@@ -199,16 +199,24 @@ void setWorkshop(Sheet &sheet, const Context &context)
                    "on its own is no record."));
 }
 
-void setIssue(Sheet &sheet, const Context &context)
+QString issueSentence(const Context &context)
 {
     const auto &record = context.record;
+    const QString day = dayText(record.issued, context.options.locale);
+    const QString version = fromCore(record.programVersion);
+    if (record.issuedBy.empty())
+        return Record::tr("Issued on %1 with Hammerline %2; by whom is not stated.").arg(day, version);
+    return Record::tr("Issued on %1 by %2 with Hammerline %3.").arg(day, fromCore(record.issuedBy), version);
+}
+
+void setIssue(Sheet &sheet, const Context &context)
+{
     sheet.heading(Record::tr("What this record is"));
     sheet.paragraph(
         Record::tr(
-            "Issued on %1 by %2 with Hammerline %3. It speaks of the instrument on the day it was measured and of no "
-            "other day. The readings stand inside this document as files: record.json and readings.csv%4.")
-            .arg(dayText(record.issued, context.options.locale), orNotStated(fromCore(record.issuedBy)),
-                 fromCore(record.programVersion),
+            "%1 It speaks of the instrument on the day it was measured and of no other day. The readings stand inside "
+            "this document as files: record.json and readings.csv%2.")
+            .arg(issueSentence(context),
                  context.hasBefore() ? Record::tr(" (as left) and readings-as-found.csv") : QString()));
     setWorkshop(sheet, context);
     setSignatures(sheet, context);
@@ -250,7 +258,7 @@ QString climateText(const Pass &pass, const Context &context)
 
 void setMethod(Sheet &sheet, const Context &context)
 {
-    sheet.chapter(Record::tr("How it was measured"));
+    sheet.chapterHere(Record::tr("How it was measured"), roomOfAStart);
     setPasses(sheet, context);
     setBuild(sheet, context);
     setDefinitions(sheet, context);

@@ -35,6 +35,8 @@ void setDrift(Sheet &sheet, const Context &context);
 void setSecondReadings(Sheet &sheet, const Context &context);
 void setCharts(Sheet &sheet, const Context &context);
 void setExceptions(Sheet &sheet, const Context &context);
+/// What was accepted, in this pass and before; part of the exceptions.
+void setConcessions(Sheet &sheet, const Context &context);
 void setTolerances(Sheet &sheet, const Context &context);
 void setReadings(Sheet &sheet, const Context &context);
 void setMethod(Sheet &sheet, const Context &context);
@@ -49,6 +51,9 @@ void paintPicture(QPainter &painter, const QRectF &place, const QImage &picture)
 
 /// "20.5 °C, 48 % relative humidity", or that it is not stated.
 [[nodiscard]] QString climateText(const readings::Pass &pass, const Context &context);
+
+/// A chapter of tables starts where the one before it ended, if this much of the page is left.
+constexpr double roomOfAStart = 300;
 
 /// Names of chapters that other chapters point to.
 [[nodiscard]] QString exceptionsChapter();

@@ -169,7 +169,8 @@ bool wasRead(const Context &context, catalogue::Quantity quantity)
 
 void setSummary(Sheet &sheet, const Context &context)
 {
-    sheet.chapter(context.hasBefore() ? Record::tr("Before and after") : Record::tr("The state in figures"));
+    sheet.chapterHere(context.hasBefore() ? Record::tr("Before and after") : Record::tr("The state in figures"),
+                      roomOfAStart);
     setStates(sheet, context);
     setDoubt(sheet, context);
     if (!context.record.change.empty())
@@ -180,9 +181,9 @@ void setSummary(Sheet &sheet, const Context &context)
 
 void setCharts(Sheet &sheet, const Context &context)
 {
-    sheet.chapter(Record::tr("Along the keyboard"));
     // Three to a page, whatever the paper.
     const double height = (sheet.fullRoom() - 60) / 3;
+    sheet.chapterHere(Record::tr("Along the keyboard"), height + 60);
     for (const catalogue::Quantity quantity : quantitiesOf(context.record)) {
         if (!wasRead(context, quantity))
             continue;

@@ -139,6 +139,55 @@ namespace {
     QT_TRANSLATE_NOOP("trade",
                       "Friction is half of down weight minus up weight, balance weight half of their sum; both "
                       "are worked out, never judged."),
+    // Sources of the built-in sets, figure by figure, where they say more than a title
+    QT_TRANSLATE_NOOP("trade", ".030 in, E. Foote quoted in Keydip: METHOD, Pianotech list, Aug 1999 (S32)"),
+    QT_TRANSLATE_NOOP("trade",
+                      ".030 in, E. Foote quoted in Keydip: METHOD, Pianotech list, Aug 1999 (S32) (of grands)"),
+    QT_TRANSLATE_NOOP("trade", ".045 in, F. Sturm / M. Cramer, Drop, CAUT list, Jun 2004 (S31)"),
+    QT_TRANSLATE_NOOP("trade", ".050 in, E. Foote quoted in Keydip: METHOD, Pianotech list, Aug 1999 (S32) and B. "
+                               "Ballard, Steinway regulation, Pianotech list, May 1999 (S33)"),
+    QT_TRANSLATE_NOOP("trade",
+                      ".050 in, N. Hunt, Improving Upright Dynamics & Repetition, Pianotech list, Mar 1998 (S18)"),
+    QT_TRANSLATE_NOOP("trade", ".420 in, D. Skolnik, Pianotech list, Mar 2008 (S06)"),
+    QT_TRANSLATE_NOOP("trade", "1 3/4 in, J. Page, Mechanical Music Digest 2003.01.20.11 (S21) and R. Friedman, "
+                               "Mechanical Music Digest 2011.02.09.11 (S24)"),
+    QT_TRANSLATE_NOOP("trade", "1 7/8 in, Steinway & Sons, grand technical guide (S01)"),
+    QT_TRANSLATE_NOOP("trade", "1/16 in, QRS Music Technologies, PNOmation II installation manual, p. 7, 2013 (S03)"),
+    QT_TRANSLATE_NOOP("trade", "1/16 in, Steinway & Sons, grand technical guide (S01) and QRS Music Technologies, "
+                               "PNOmation II installation manual, p. 7, 2013 (S03)"),
+    QT_TRANSLATE_NOOP("trade", "1/8 in, Mechanical Music Digest 2010.02.15.07, upright regulation and wear (S20)"),
+    QT_TRANSLATE_NOOP("trade", "1/8 in, QRS Music Technologies, PNOmation II installation manual, p. 7, 2013 (S03)"),
+    QT_TRANSLATE_NOOP("trade", "7/16 in, P. Handscombe, Mechanical Music Digest 2011.02.09.09 (S23) and R. Friedman, "
+                               "Mechanical Music Digest 2011.02.09.11 (S24)"),
+    QT_TRANSLATE_NOOP("trade", "H. Beckett, Simplifying the Secrets of Upright Aftertouch, proptn.org, Mar 2022 (S76)"),
+    QT_TRANSLATE_NOOP("trade", "J. Rappaport via A. Todd, Backcheck height, Pianotech list, May 2003 (S38)"),
+    QT_TRANSLATE_NOOP("trade", "Mechanical Music Digest 2010.02.15.07, upright regulation and wear (S20)"),
+    QT_TRANSLATE_NOOP("trade", "N. Hunt, Improving Upright Dynamics & Repetition, Pianotech list, Mar 1998 (S18)"),
+    QT_TRANSLATE_NOOP("trade", "Piano Cloud (Miki), regulating an upright, Apr 2020 (S12)"),
+    QT_TRANSLATE_NOOP("trade", "Piano Tuning Matters, Grand Regulation part XXV, Jul 2016 (S41)"),
+    QT_TRANSLATE_NOOP("trade", "R. Brekne quoting six makers' manuals, Pianotech list, Oct 2002 (S05)"),
+    QT_TRANSLATE_NOOP("trade", "R. Brekne quoting six makers' manuals, Pianotech list, Oct 2002 (S05) and R. Brekne, "
+                               "dip gauge thread, Pianotech list, Feb 2009 (S09)"),
+    QT_TRANSLATE_NOOP("trade", "R. Brekne, dip gauge thread, Pianotech list, Feb 2009 (S09)"),
+    QT_TRANSLATE_NOOP(
+        "trade",
+        "down weight less 25 to 30 g, the middle, Piano Tuning Matters, Grand Regulation part XXV, Jul 2016 (S41)"),
+    QT_TRANSLATE_NOOP("trade", "no source"),
+    QT_TRANSLATE_NOOP("trade", "no source; between the 2 mm of S30 and the 1/8 in of S03"),
+    QT_TRANSLATE_NOOP("trade", "no source; sharps are set from their aftertouch (S30)"),
+    QT_TRANSLATE_NOOP("trade", "none at all is the least there can be; R. Waring, Mechanical Music Digest "
+                               "2003.01.20.10 (S22) wants \"just the tiniest amount\""),
+    QT_TRANSLATE_NOOP("trade", "pianotuner.jp, upright regulation order and dimensions (S10) and N. Hunt, Improving "
+                               "Upright Dynamics & Repetition, Pianotech list, Mar 1998 (S18)"),
+    QT_TRANSLATE_NOOP("trade", "pianotuner.jp, upright regulation order and dimensions (S10) and R. Waring, Mechanical "
+                               "Music Digest 2003.01.20.10 (S22)"),
+    QT_TRANSLATE_NOOP("trade", "posted as 'antares', Backchecking Height, Pianotech list, May 2003 (S36)"),
+    QT_TRANSLATE_NOOP("trade", "the +/- 0.2 mm about the target of R. Brekne quoting six makers' manuals, Pianotech "
+                               "list, Oct 2002 (S05), used between neighbours (that use: no source)"),
+    QT_TRANSLATE_NOOP(
+        "trade", "the middle of 44 to 48 mm, R. Brekne quoting six makers' manuals, Pianotech list, Oct 2002 (S05)"),
+    QT_TRANSLATE_NOOP("trade", "wus-piano.com, grand aftertouch (S81)"),
+    QT_TRANSLATE_NOOP("trade", "3/4 in, P. Handscombe, Mechanical Music Digest 2011.02.09.09 (S23)"),
 };
 
 QString lookedUp(const QString &text)
@@ -174,18 +223,27 @@ QString tradeWords(const std::string &typed)
 
 QString sourceWords(const std::string &source)
 {
-    QString text = fromCore(source);
-    static const QRegularExpression label(QStringLiteral("(^|; )(low|target|high|step): "));
+    static const QRegularExpression label(QStringLiteral("(?:^|; )(low|target|high|step): "));
     const std::map<QString, QString> labels{{QStringLiteral("low"), Record::tr("lowest")},
                                             {QStringLiteral("target"), Record::tr("target")},
                                             {QStringLiteral("high"), Record::tr("highest")},
                                             {QStringLiteral("step"), Record::tr("step")}};
-    for (auto found = label.match(text); found.hasMatch();) {
-        const QString put = labels.at(found.captured(2));
-        text.replace(found.capturedStart(2), found.capturedLength(2), put);
-        found = label.match(text, found.capturedStart(2) + put.size());
+    const QString text = fromCore(source);
+    QStringList figures;
+    QString head;
+    qsizetype from = 0;
+    const auto put = [&](qsizetype end) {
+        if (end > from || !head.isEmpty())
+            figures << head + tradeWords(text.mid(from, end - from).toStdString());
+    };
+    for (auto found = label.globalMatch(text); found.hasNext();) {
+        const auto next = found.next();
+        put(next.capturedStart());
+        head = labels.at(next.captured(1)) + QStringLiteral(": ");
+        from = next.capturedEnd();
     }
-    return text.replace(QLatin1String("no source"), Record::tr("no source"));
+    put(text.size());
+    return figures.join(QStringLiteral("; "));
 }
 
 sale_record::SaleRecord inTradeWords(sale_record::SaleRecord record)

@@ -13,7 +13,8 @@ namespace hammerline::record_pdf {
 
 /// The whole text, or each of its sentences, where all are known; else as typed.
 [[nodiscard]] QString tradeWords(const std::string &typed);
-/// The labels within a source ("low: …; target: no source"); a citation stays in its own language.
+/// Figure by figure ("low: …; target: no source"): what the built-in sets say of a figure is known, titles stay as they
+/// are; what somebody else typed stands as typed.
 [[nodiscard]] QString sourceWords(const std::string &source);
 /// The record for the pages.
 [[nodiscard]] sale_record::SaleRecord inTradeWords(sale_record::SaleRecord record);

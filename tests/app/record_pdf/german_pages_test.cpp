@@ -15,6 +15,8 @@
 
 #include <gmock/gmock.h>
 
+#include <set>
+
 namespace hammerline::record_pdf {
 namespace {
 
@@ -51,6 +53,15 @@ protected:
     LanguageOfRecord m_german{Language::German};
     RecordPdfOptions m_options{};
 };
+
+std::vector<std::string> sourcesOf(const tolerance::Entry &entry)
+{
+    std::vector<std::string> sources{entry.source};
+    for (const auto *points : {&entry.both, &entry.naturals, &entry.sharps})
+        for (const tolerance::Point &point : *points)
+            sources.push_back(point.source);
+    return sources;
+}
 
 sale_record::RecordInput recheckOf(sale_record::RecordInput input)
 {
@@ -111,6 +122,25 @@ TEST_F(GermanPages, BuiltInSetsAndTheWordsOfTheTradeAreKnown)
             for (const auto &fitting : *fittings)
                 EXPECT_TRUE(isKnown(fitting.kind)) << fitting.kind;
     }
+}
+
+/// What the built-in sets say of the source of a figure: known word for word, or a mere title with its author.
+TEST_F(GermanPages, SourcesOfTheBuiltInSetsAreSaidInGermanAndTitlesStay)
+{
+    QCoreApplication::installTranslator(m_options.words);
+    const std::set<std::string> titles{"88keys.sg, What is adjusted when an action is regulated (S17)",
+                                       "howtotunepianos.com, How to Regulate a Piano (S28)"};
+    const QRegularExpression label(QStringLiteral("(?:^|; )(?:low|target|high|step): "));
+    int figures = 0;
+    for (const auto &builtIn : exchange::builtInToleranceSets())
+        for (const auto &[quantity, entry] : exchange::findToleranceSet(std::string(builtIn.id)).value().set.entries)
+            for (const std::string &source : sourcesOf(entry))
+                for (const QString &figure : QString::fromStdString(source).split(label, Qt::SkipEmptyParts)) {
+                    const std::string said = figure.toStdString();
+                    EXPECT_TRUE(tradeWords(said) != figure || titles.contains(said)) << said;
+                    ++figures;
+                }
+    EXPECT_GT(figures, 100);
 }
 
 TEST_F(GermanPages, ANameOrASentenceThatNobodyKnowsStandsAsTyped)
