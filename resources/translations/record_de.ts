@@ -241,7 +241,7 @@
     </message>
     <message>
         <source>The action was measured key by key as it came (%1 readings), set, and measured again (%2 readings). %3 measures that were outside their limits came inside.</source>
-        <translation>Die Mechanik wurde Taste für Taste gemessen, wie sie kam (%1 Messwerte), reguliert und wieder gemessen (%2 Messwerte). %3 Maße von außerhalb kamen in ihre Grenzen.</translation>
+        <translation>Die Mechanik wurde Taste für Taste gemessen, wie sie kam (%1 Messwerte), reguliert und wieder gemessen (%2 Messwerte). %3 Maße, die außerhalb lagen, kamen in ihre Grenzen.</translation>
     </message>
     <message>
         <source>Renewed: %1.</source>
@@ -2146,6 +2146,18 @@ Unterschied</translation>
     <message>
         <source>3/4 in, P. Handscombe, Mechanical Music Digest 2011.02.09.09 (S23)</source>
         <translation>3/4 Zoll, P. Handscombe, Mechanical Music Digest 2011.02.09.09 (S23)</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>gängige Praxis</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>gängige Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>aus dem Gedächtnis</translation>
     </message>
 </context>
 </TS>

@@ -2147,5 +2147,17 @@ difference</translation>
         <source>3/4 in, P. Handscombe, Mechanical Music Digest 2011.02.09.09 (S23)</source>
         <translation>3/4 in, P. Handscombe, Mechanical Music Digest 2011.02.09.09 (S23)</translation>
     </message>
+    <message>
+        <source>common practice</source>
+        <translation>common practice</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>common practice, no source</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>from memory</translation>
+    </message>
 </context>
 </TS>

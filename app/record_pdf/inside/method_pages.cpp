@@ -37,15 +37,16 @@ QString lengthText(units::Length length, const Context &context)
 
 void setPasses(Sheet &sheet, const Context &context)
 {
+    constexpr double labelWidth = 160;
     std::vector<const PassPart *> parts;
     if (context.hasBefore())
         parts.push_back(&*context.record.asFound);
     parts.push_back(&context.record.asLeft);
 
-    std::vector<Column> columns{{QString(), 140}};
+    std::vector<Column> columns{{QString(), labelWidth}};
     for (const PassPart *part : parts)
-        columns.push_back(
-            {wording::nameOf(part->pass.purpose), (sheet.body().width() - 140) / static_cast<double>(parts.size())});
+        columns.push_back({wording::nameOf(part->pass.purpose),
+                           (sheet.body().width() - labelWidth) / static_cast<double>(parts.size())});
     constexpr TextStyle style{8, false, 0, 1.4};
     Table table(sheet, columns, style);
     const auto line = [&](const QString &label, const std::function<QString(const PassPart &)> &say) {

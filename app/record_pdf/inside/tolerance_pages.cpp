@@ -59,7 +59,7 @@ void setPoints(Table &table, const tolerance::Points &points, const QString &key
     QString whichKeys = keys;
     for (const Point &point : points) {
         table.row({head, whichKeys, fromCore(point.note.name()), limitText(point.low, context),
-                   exactText(point.target, context), limitText(point.high, context), QString(),
+                   exactText(point.target, context), limitText(point.high, context),
                    sourceAndRemark(point, entry, context)},
                   {true});
         head.clear();
@@ -72,10 +72,9 @@ void setLimits(Sheet &sheet, const Context &context)
     Table table(sheet, {{Record::tr("measure"), 84},
                         {Record::tr("keys"), 46},
                         {Record::tr("at note"), 34},
-                        {Record::tr("lowest"), 44, Qt::AlignRight},
-                        {Record::tr("target"), 44, Qt::AlignRight},
-                        {Record::tr("highest"), 44, Qt::AlignRight},
-                        {QString(), 8},
+                        {Record::tr("lowest"), 50, Qt::AlignRight},
+                        {Record::tr("target"), 48, Qt::AlignRight},
+                        {Record::tr("highest"), 46, Qt::AlignRight},
                         {Record::tr("source"), 0}});
     for (const auto &[quantity, entry] : context.record.set.entries) {
         const QString head = context.headOf(quantity);

@@ -173,6 +173,9 @@ namespace {
         "trade",
         "down weight less 25 to 30 g, the middle, Piano Tuning Matters, Grand Regulation part XXV, Jul 2016 (S41)"),
     QT_TRANSLATE_NOOP("trade", "no source"),
+    QT_TRANSLATE_NOOP("trade", "common practice"),
+    QT_TRANSLATE_NOOP("trade", "common practice, no source"),
+    QT_TRANSLATE_NOOP("trade", "from memory"),
     QT_TRANSLATE_NOOP("trade", "no source; between the 2 mm of S30 and the 1/8 in of S03"),
     QT_TRANSLATE_NOOP("trade", "no source; sharps are set from their aftertouch (S30)"),
     QT_TRANSLATE_NOOP("trade", "none at all is the least there can be; R. Waring, Mechanical Music Digest "

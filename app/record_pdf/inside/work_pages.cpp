@@ -33,8 +33,8 @@ void setWork(Sheet &sheet, const Context &context)
         return;
     }
     Table table(sheet,
-                {{Record::tr("day"), 84},
-                 {Record::tr("work"), 126},
+                {{Record::tr("day"), 94},
+                 {Record::tr("work"), 120},
                  {Record::tr("notes"), 60},
                  {Record::tr("material, remark"), 104},
                  {Record::tr("by whom, time"), 0}},

@@ -67,10 +67,9 @@ TEST_F(DemoConcessions, OfAnEarlierPassThatStillStandAreToldWithPassDayPersonAnd
     const QString all = text().simplified();
     for (const char *said :
          {"Accepted in an earlier pass and not mended since", "As left, 18 September 2023", "20 September 2023",
-          "Dora Specimen", "Within its limits, and the hand", "uneven, accepted", "in an earlier pass."})
+          "Dora Specimen", "Within its limits, and the hand", "in an earlier pass."})
         EXPECT_TRUE(all.contains(QString::fromUtf8(said))) << said;
-    for (const EarlierConcession &earlier : standing)
-        EXPECT_TRUE(all.contains(QString::fromStdString(earlier.made.note.name())));
+    EXPECT_GT(all.count("accepted"), standing.size()) << "beside each exception too";
 }
 
 TEST_F(DemoConcessions, EachOneOfTheInstrumentIsEitherStandingOrSettled)
@@ -115,9 +114,10 @@ TEST_F(DemoConcessions, AreToldInGerman)
     german.speakIn(options);
     makeOf(recordOf("Ondelmark 108"), options);
     const QString all = text().simplified();
-    for (const char *said : {"In einem früheren Durchgang angenommen und seither nicht behoben",
-                             "Abgegeben, 18. September 2023", "ungleich, angenommen"})
+    for (const char *said :
+         {"In einem früheren Durchgang angenommen und seither nicht behoben", "Abgegeben, 18. September 2023"})
         EXPECT_TRUE(all.contains(QString::fromUtf8(said))) << said;
+    EXPECT_GT(all.count("angenommen"), 20);
 }
 
 } // namespace
