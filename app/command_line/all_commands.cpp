@@ -5,11 +5,11 @@ namespace hammerline::command_line {
 std::vector<std::unique_ptr<Command>> allCommands()
 {
     std::vector<std::unique_ptr<Command>> commands;
-    for (const auto make :
-         {makeCheckCommand, makePlanCommand, makeFitCommand, makeCompareCommand, makeGaugeStudyCommand,
-          makeSpotCheckCommand, makeTolerancesCommand, makeSetupsCommand, makeDemoCommand, makeImportCommand,
-          makeInstrumentsCommand, makePassesCommand, makeExportCommand, makeReviewCommand, makeRecordCommand,
-          makeVerifyCommand, makeHandOverCommand, makeTakeOverCommand, makeBackupCommand})
+    for (const auto make : {makeCheckCommand,      makePlanCommand,      makeFitCommand,         makeCompareCommand,
+                            makeGaugeStudyCommand, makeSpotCheckCommand, makeTolerancesCommand,  makeSetupsCommand,
+                            makeDemoCommand,       makeImportCommand,    makeInstrumentsCommand, makePassesCommand,
+                            makeExportCommand,     makeReviewCommand,    makeRejudgeCommand,     makeRecordCommand,
+                            makeVerifyCommand,     makeHandOverCommand,  makeTakeOverCommand,    makeBackupCommand})
         commands.push_back(make());
     return commands;
 }

@@ -15,21 +15,44 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <iterator>
 #include <map>
+#include <optional>
 #include <set>
 
 namespace hammerline::command_line {
 namespace {
 
-outcome::Outcome<std::vector<review::JudgedPass>> judgedNow(const logbook::Logbook &book,
-                                                            const instrument::Instrument &instrument)
+/// The sets met so far by their texts: a shop judges by a few. Absent: no set.
+using Judges = std::map<std::string, std::optional<tolerance::Judge>>;
+
+outcome::Outcome<const tolerance::Judge *> judgeFor(const instrument::Instrument &instrument, Judges &judges)
 {
-    const auto set = chosenSet(instrument);
-    if (!set)
-        return set.faults();
-    if (!set.value())
-        return std::vector<review::JudgedPass>();
-    return logbook::passesToReview(book, instrument, *set.value());
+    auto known = judges.find(instrument.toleranceText);
+    if (known == judges.end()) {
+        const auto set = chosenSet(instrument);
+        if (!set)
+            return set.faults();
+        known = judges.emplace(instrument.toleranceText, std::nullopt).first;
+        if (set.value())
+            known->second.emplace(*set.value());
+    }
+    return known->second ? &*known->second : nullptr;
+}
+
+/// What waits in one instrument; its passes are let go again.
+outcome::Outcome<std::vector<review::Item>> itemsNow(const logbook::Logbook &book,
+                                                     const instrument::Instrument &instrument, Judges &judges)
+{
+    const auto judge = judgeFor(instrument, judges);
+    if (!judge)
+        return judge.faults();
+    std::vector<review::Item> items;
+    if (judge.value() != nullptr)
+        for (const review::JudgedPass &pass : logbook::passesToReview(book, instrument, *judge.value()))
+            std::ranges::move(review::itemsOf(pass), std::back_inserter(items));
+    return items;
 }
 
 std::string howFar(const review::Item &item)
@@ -111,21 +134,21 @@ public:
     outcome::Outcome<Answer> answer(const Surroundings &) override
     {
         const auto book = openToRead(m_logbook);
-        std::vector<review::JudgedPass> passes;
+        std::vector<review::Item> items;
+        Judges judges;
         std::map<std::int64_t, std::string> names;
         for (const logbook::InstrumentLine &line : book.instrumentLines()) {
             const auto instrument =
                 line.state == instrument::State::Delivered ? std::nullopt : book.instrument(line.id);
             if (!instrument)
                 continue;
-            auto judged = judgedNow(book, *instrument);
-            if (!judged)
-                return judged.faults();
+            auto own = itemsNow(book, *instrument, judges);
+            if (!own)
+                return own.faults();
             names[line.id] = line.name;
-            for (review::JudgedPass &pass : judged.value())
-                passes.push_back(std::move(pass));
+            std::ranges::move(own.value(), std::back_inserter(items));
         }
-        const auto items = review::queueOf(passes);
+        review::putWorstFirst(items);
         return Answer{.text = m_json ? exchange::reviewJson(items) : reviewText(items, names),
                       .warnings = editedOnes(m_logbook, worstFirst(items, names), names)};
     }

@@ -1,6 +1,8 @@
 #include "main_window/shop_view.h"
 
 #include "exchange/exchange.h"
+#include "main_window/rejudge_page.h"
+#include "main_window/shop_parts.h"
 #include "wording/wording.h"
 
 #include <QBoxLayout>
@@ -10,8 +12,8 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
-#include <QScrollBar>
 #include <QSignalBlocker>
+#include <QStackedWidget>
 #include <QTableWidget>
 
 #include <algorithm>
@@ -36,43 +38,13 @@ private:
     double m_figure;
 };
 
-QComboBox *makeBox(QHBoxLayout *row, const QString &label, const char *name)
-{
-    auto *box = new QComboBox;
-    box->setObjectName(name);
-    box->setAccessibleName(label);
-    auto *words = new QLabel(label + ':');
-    words->setBuddy(box);
-    row->addWidget(words);
-    row->addWidget(box);
-    return box;
-}
-
 QTableWidget *makeTable()
 {
     auto *table = new QTableWidget;
     table->setObjectName("shopTable");
     table->setAccessibleName(ShopView::tr("The shop in figures"));
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    table->horizontalHeader()->setHighlightSections(false);
-    table->horizontalHeader()->setStretchLastSection(true);
-    table->verticalHeader()->hide();
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setTabKeyNavigation(false);
-    table->setShowGrid(false);
-    table->setFrameShape(QFrame::NoFrame);
-    table->setFont(wording::font(wording::TextSize::Small)); // ten columns beside the workshop's panel
-    table->horizontalHeader()->setFont(wording::font(wording::TextSize::Small));
-    table->verticalHeader()->setDefaultSectionSize(2 * table->fontMetrics().height());
+    dressFigures(table);
     return table;
-}
-
-/// No higher than its rows, so that the chart has the rest.
-int heightOfRows(const QTableWidget &table)
-{
-    return table.verticalHeader()->length() + table.horizontalHeader()->sizeHint().height() +
-           table.horizontalScrollBar()->sizeHint().height() + wording::gridStep;
 }
 
 QPushButton *makeButton(QHBoxLayout *row, const QString &text, const char *name)
@@ -93,7 +65,9 @@ ShopView::ShopView(Workshop &workshop, QWidget *parent)
       m_total(new QLabel),
       m_table(makeTable()),
       m_question(new QButtonGroup(this)),
-      m_bars(new charts::BarsPane)
+      m_bars(new charts::BarsPane),
+      m_pages(new QStackedWidget),
+      m_rejudge(new RejudgePage(workshop))
 {
     m_progress->setObjectName("shopProgress");
     m_total->setObjectName("shopTotal");
@@ -102,9 +76,9 @@ ShopView::ShopView(Workshop &workshop, QWidget *parent)
     column->setContentsMargins(24, 12, 24, 8);
     column->setSpacing(2 * wording::gridStep);
     column->addLayout(makeFilters());
-    column->addWidget(m_total);
-    column->addWidget(m_table, 1);
-    column->addWidget(m_bars, 2);
+    m_pages->addWidget(makeFigures());
+    m_pages->addWidget(m_rejudge);
+    column->addWidget(m_pages, 1);
     column->addLayout(makeFoot());
     m_timer.setSingleShot(true);
     m_timer.setInterval(0);
@@ -113,23 +87,40 @@ ShopView::ShopView(Workshop &workshop, QWidget *parent)
     connect(&m_workshop, &Workshop::readingsChanged, this, &ShopView::beginIfSeen);
 }
 
+QWidget *ShopView::makeFigures()
+{
+    auto *page = new QWidget;
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2 * wording::gridStep);
+    auto *row = new QHBoxLayout;
+    m_by = addBox(row, tr("By"), "shopBy");
+    m_by->addItems({tr("person"), tr("quantity"), tr("month")});
+    row->addWidget(m_total, 1);
+    column->addLayout(row);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_bars, 2);
+    connect(m_by, &QComboBox::currentIndexChanged, this, &ShopView::fill);
+    return page;
+}
+
 QHBoxLayout *ShopView::makeFilters()
 {
     auto *row = new QHBoxLayout;
     row->setSpacing(2 * wording::gridStep);
-    m_by = makeBox(row, tr("By"), "shopBy");
-    m_by->addItems({tr("person"), tr("quantity"), tr("month")});
-    m_from = makeBox(row, tr("From"), "shopFrom");
-    m_to = makeBox(row, tr("To"), "shopTo");
+    m_from = addBox(row, tr("From"), "shopFrom");
+    m_to = addBox(row, tr("To"), "shopTo");
     for (QComboBox *box : {m_from, m_to})
         box->addItem(tr("any month"));
-    m_state = makeBox(row, tr("Instruments"), "shopState");
+    m_state = addBox(row, tr("Instruments"), "shopState");
     m_state->addItem(tr("all"), -1);
     for (const auto state : {instrument::State::TakenIn, instrument::State::InWork, instrument::State::InReview,
                              instrument::State::SignedOff, instrument::State::Delivered})
         m_state->addItem(wording::nameOf(state), static_cast<int>(state));
-    for (QComboBox *box : {m_by, m_from, m_to, m_state})
+    for (QComboBox *box : {m_from, m_to, m_state}) {
         connect(box, &QComboBox::currentIndexChanged, this, &ShopView::fill);
+        connect(box, &QComboBox::currentIndexChanged, m_rejudge, [this] { m_rejudge->ask(filter()); });
+    }
     row->addStretch(1);
     row->addWidget(m_progress);
     return row;
@@ -148,12 +139,22 @@ QHBoxLayout *ShopView::makeFoot()
     };
     add(tr("How much is out"), "shopOut", ShopQuestion::HowMuchIsOut);
     add(tr("Hours planned and taken"), "shopHours", ShopQuestion::DoTheHoursHold);
-    connect(m_question, &QButtonGroup::idClicked, this, &ShopView::fill);
+    add(tr("By another set"), "shopRejudge", ShopQuestion::WhatIfByAnotherSet);
+    connect(m_question, &QButtonGroup::idClicked, this, [this] {
+        m_pages->setCurrentIndex(asksAboutSets() ? 1 : 0);
+        fill();
+    });
     row->addStretch(1);
     connect(makeButton(row, tr("Export the table…"), "shopExport"), &QPushButton::clicked, this,
             &ShopView::exportTable);
     connect(makeButton(row, tr("Save the chart…"), "shopSaveChart"), &QPushButton::clicked, this, &ShopView::saveChart);
     return row;
+}
+
+void ShopView::setPrompts(prompts::Prompts *prompts)
+{
+    m_prompts = prompts;
+    m_rejudge->setPrompts(prompts);
 }
 
 void ShopView::showEvent(QShowEvent *event)
@@ -237,6 +238,11 @@ ShopQuestion ShopView::question() const
     return static_cast<ShopQuestion>(m_question->checkedId());
 }
 
+bool ShopView::asksAboutSets() const
+{
+    return question() == ShopQuestion::WhatIfByAnotherSet;
+}
+
 shop::Filter ShopView::filter() const
 {
     const auto month = [](const QComboBox *box) -> std::optional<shop::YearMonth> {
@@ -253,6 +259,8 @@ shop::Filter ShopView::filter() const
 
 void ShopView::fill()
 {
+    if (asksAboutSets())
+        return; // its page fills itself
     const shop::Filter asked = filter();
     m_rows = shop::rowsOf(m_reader.tallies(), by(), asked);
     const shop::Figures total = shop::totalOf(m_reader.tallies(), asked);
@@ -296,8 +304,8 @@ void ShopView::exportTable()
     const auto path = askSave(tr("Export the table"), tr("Figures (*.csv)"), "csv");
     if (!path)
         return;
-    const auto written =
-        exchange::writeFile(path->toStdString(), shop::shopCsv(by(), m_rows), exchange::Overwrite::Yes);
+    const std::string csv = asksAboutSets() ? m_rejudge->csv() : shop::shopCsv(by(), m_rows);
+    const auto written = exchange::writeFile(path->toStdString(), csv, exchange::Overwrite::Yes);
     if (!written)
         tell(tr("The table was not exported"), written.faults());
 }
@@ -308,7 +316,8 @@ void ShopView::saveChart()
         askSave(tr("Save the chart"), tr("Drawings (*.svg);;Pictures (*.png);;Pages (*.pdf);;Figures (*.csv)"), "svg");
     if (!path)
         return;
-    const auto written = charts::exportBars(m_bars->data(), *path, wording::paletteFor(*this));
+    const auto written =
+        charts::exportBars(asksAboutSets() ? m_rejudge->bars() : m_bars->data(), *path, wording::paletteFor(*this));
     if (!written)
         tell(tr("The chart was not saved"), written.faults());
 }

@@ -16,18 +16,22 @@ class QButtonGroup;
 class QComboBox;
 class QHBoxLayout;
 class QLabel;
+class QStackedWidget;
 class QTableWidget;
 
 namespace hammerline::main_window {
+
+class RejudgePage;
 
 class ShopView : public QWidget {
     Q_OBJECT
 public:
     explicit ShopView(Workshop &workshop, QWidget *parent = nullptr);
     /// Who answers its questions; outlives it.
-    void setPrompts(prompts::Prompts *prompts) { m_prompts = prompts; }
+    void setPrompts(prompts::Prompts *prompts);
     [[nodiscard]] bool isReading() const { return m_timer.isActive(); }
     [[nodiscard]] const std::vector<shop::Row> &rows() const { return m_rows; }
+    [[nodiscard]] const RejudgePage &rejudge() const { return *m_rejudge; }
 
     /// How long the window may stand still for a slice.
     static constexpr qint64 sliceMilliseconds = 8;
@@ -37,6 +41,7 @@ protected:
     void hideEvent(QHideEvent *event) override;
 
 private:
+    QWidget *makeFigures();
     QHBoxLayout *makeFilters();
     QHBoxLayout *makeFoot();
     void beginIfSeen();
@@ -52,6 +57,7 @@ private:
     [[nodiscard]] shop::By by() const;
     [[nodiscard]] shop::Filter filter() const;
     [[nodiscard]] ShopQuestion question() const;
+    [[nodiscard]] bool asksAboutSets() const;
 
     Workshop &m_workshop;
     prompts::Prompts *m_prompts = nullptr;
@@ -69,6 +75,8 @@ private:
     QTableWidget *m_table;
     QButtonGroup *m_question;
     charts::BarsPane *m_bars;
+    QStackedWidget *m_pages; ///< the figures; what another set would say
+    RejudgePage *m_rejudge;
 };
 
 } // namespace hammerline::main_window

@@ -69,6 +69,8 @@ QString hoursAnswer(const Figures &total, const QLocale &locale)
             .arg(locale.toString(total.plannedMinutes / 60, 'f', 1), locale.toString(total.takenMinutes / 60, 'f', 1));
     if (total.untimed > 0)
         answer += tr("; work that nobody timed: %1").arg(total.untimed);
+    if (total.unreckoned > 0)
+        answer += tr("; kept plans whose hours are not known: %1").arg(total.unreckoned);
     return answer;
 }
 

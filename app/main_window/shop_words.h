@@ -19,7 +19,8 @@ namespace hammerline::main_window {
 /// "12 instruments, 40 passes, 28,160 readings; out as found 31.2 %, as left 4.0 %; 12.5 h planned, 11.0 h taken".
 [[nodiscard]] QString shopTotalText(const shop::Figures &total, const QLocale &locale);
 
-enum class ShopQuestion { HowMuchIsOut, DoTheHoursHold };
+enum class ShopQuestion { HowMuchIsOut, DoTheHoursHold, WhatIfByAnotherSet };
+/// Of the first two questions.
 [[nodiscard]] charts::BarsData shopBars(ShopQuestion question, shop::By by, const std::vector<shop::Row> &rows,
                                         const shop::Figures &total, const QLocale &locale);
 

@@ -37,14 +37,13 @@ MaybeDeed newerOf(const MaybeDeed &a, const MaybeDeed &b)
     return a->id > b->id ? a : b;
 }
 
-Workshop::Queue laidOut(const std::vector<review::JudgedPass> &passes)
+/// In no order yet.
+void lay(const review::JudgedPass &pass, Workshop::Queue &into)
 {
-    Workshop::Queue queue{.items = review::queueOf(passes), .judged = !passes.empty()};
-    for (const review::JudgedPass &pass : passes) {
-        std::ranges::move(review::concededOf(pass), std::back_inserter(queue.conceded));
-        std::ranges::move(review::mendedOf(pass), std::back_inserter(queue.mended));
-    }
-    return queue;
+    std::ranges::move(review::itemsOf(pass), std::back_inserter(into.items));
+    std::ranges::move(review::concededOf(pass), std::back_inserter(into.conceded));
+    std::ranges::move(review::mendedOf(pass), std::back_inserter(into.mended));
+    into.judged = true;
 }
 
 /// The first that stands in the workshop, else the first; null: there is none.
@@ -195,28 +194,41 @@ void Workshop::select(const Selection &selection)
 Workshop::Queue Workshop::queue()
 {
     forgetTouched();
-    std::vector<review::JudgedPass> judged;
-    Sets sets;
+    Queue whole;
+    Judges judges;
     for (const logbook::InstrumentLine &each : m_instruments) {
         if (each.state == instrument::State::Delivered)
             continue;
         auto known = m_judged.find(each.id);
         if (known == m_judged.end())
-            known = m_judged.emplace(each.id, judgedNow(each.id, sets)).first;
-        judged.insert(judged.end(), known->second.begin(), known->second.end());
+            known = m_judged.emplace(each.id, queueOf(each.id, judges)).first;
+        const Queue &own = known->second;
+        whole.items.insert(whole.items.end(), own.items.begin(), own.items.end());
+        whole.conceded.insert(whole.conceded.end(), own.conceded.begin(), own.conceded.end());
+        whole.mended.insert(whole.mended.end(), own.mended.begin(), own.mended.end());
+        whole.judged = whole.judged || own.judged;
     }
-    return laidOut(judged);
+    review::putWorstFirst(whole.items);
+    return whole;
 }
 
-std::vector<review::JudgedPass> Workshop::judgedNow(instrument::InstrumentId id, Sets &sets) const
+/// Its passes are let go again: what is held of a workshop is what waits in it.
+Workshop::Queue Workshop::queueOf(instrument::InstrumentId id, Judges &judges) const
 {
     const auto of = m_book->instrument(id);
     if (!of)
         return {};
-    auto known = sets.find(of->toleranceText);
-    if (known == sets.end())
-        known = sets.emplace(of->toleranceText, setOf(*of)).first;
-    return known->second ? logbook::passesToReview(*m_book, *of, *known->second) : std::vector<review::JudgedPass>{};
+    auto known = judges.find(of->toleranceText);
+    if (known == judges.end()) {
+        known = judges.emplace(of->toleranceText, std::nullopt).first;
+        if (const auto set = setOf(*of))
+            known->second.emplace(*set);
+    }
+    Queue queue;
+    if (known->second)
+        for (const review::JudgedPass &pass : logbook::passesToReview(*m_book, *of, *known->second))
+            lay(pass, queue);
+    return queue;
 }
 
 void Workshop::forgetTouched()
@@ -238,7 +250,10 @@ Workshop::Queue Workshop::queueOfPass() const
     review::JudgedPass judged{.instrument = m_instrument, .pass = m_pass->pass.id, .judgement = m_pass->judgement};
     judged.decided = m_book->decisions(m_pass->pass.id);
     judged.readings = m_pass->readings;
-    return laidOut({judged});
+    Queue queue;
+    lay(judged, queue);
+    review::putWorstFirst(queue.items);
+    return queue;
 }
 
 PassInView Workshop::view(const readings::Pass &pass) const

@@ -115,8 +115,8 @@ private:
     enum class Before { Anew, AsItWas };
     void readPass(Before before = Before::Anew);
     /// The sets met so far by their texts: a shop judges by a few.
-    using Sets = std::map<std::string, std::optional<tolerance::ToleranceSet>>;
-    [[nodiscard]] std::vector<review::JudgedPass> judgedNow(instrument::InstrumentId id, Sets &sets) const;
+    using Judges = std::map<std::string, std::optional<tolerance::Judge>>;
+    [[nodiscard]] Queue queueOf(instrument::InstrumentId id, Judges &judges) const;
     void forgetTouched();
 
     Clock m_clock;
@@ -131,7 +131,7 @@ private:
     std::optional<tolerance::ToleranceSet> m_set;
     Selection m_selection;
     Planned m_planned;
-    std::map<instrument::InstrumentId, std::vector<review::JudgedPass>> m_judged;
+    std::map<instrument::InstrumentId, Queue> m_judged;
     logbook::DeedId m_judgedUpTo = 0;
 };
 

@@ -156,7 +156,7 @@ void ItemModel::filter()
     m_rows.clear();
     if (m_list == List::Waiting)
         for (const review::Item &item : m_desk.items)
-            add(item, item.sentBack ? &*item.sentBack : nullptr);
+            add(item, item.sentBack.get());
     else
         for (const review::Settled &settled : m_list == List::Conceded ? m_desk.conceded : m_desk.mended)
             add(settled.item, &settled.decision);

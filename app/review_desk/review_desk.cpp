@@ -44,7 +44,7 @@ QTableView *makeTable(ItemModel *model, Scope scope)
 
 bool anyDecided(const Desk &desk)
 {
-    return std::ranges::any_of(desk.items, [](const review::Item &item) { return item.sentBack.has_value(); });
+    return std::ranges::any_of(desk.items, [](const review::Item &item) { return item.sentBack != nullptr; });
 }
 
 } // namespace

@@ -22,15 +22,39 @@ NoteAnswer answerOf(const NoteProblem &problem, const Shift &shift, Aim aim)
     return whole;
 }
 
-Solved solve(const PlanTask &task)
+/// `effort` outlives what is solved; null: whatever it takes.
+Solved solve(const PlanTask &task, Effort *effort)
 {
     Solved solved{.task = &task, .notes = noteProblems(task)};
+    for (NoteProblem &problem : solved.notes)
+        problem.effort = effort;
     solved.rails = bestRailPositions(task, solved.notes);
     for (const NoteProblem &problem : solved.notes) {
         solved.shifts.push_back(shiftOf(task, solved.rails, problem.note));
         solved.answers.push_back(answerOf(problem, solved.shifts.back(), task.aim));
     }
     return solved;
+}
+
+Plan planOf(const PlanTask &task, const Solved &solved)
+{
+    Plan plan{.aim = task.aim};
+    plan.rails = railMoves(solved);
+    plan.moves = movesOf(solved);
+    for (const RailMove &rail : plan.rails)
+        plan.minutes += rail.minutes;
+    for (const NoteAnswer &answer : solved.answers) {
+        plan.minutes += answer.score.minutes;
+        plan.closeness += answer.score.closeness;
+    }
+    plan.pairs = pairsOf(solved);
+    for (const Pair &pair : plan.pairs) {
+        plan.pairsInBefore += pair.insideBefore ? 1 : 0;
+        plan.pairsInAfter += pair.insideAfter ? 1 : 0;
+    }
+    plan.unresolved = unresolvedOf(solved, plan.pairs);
+    plan.remeasure = remeasureAfter(solved, plan);
+    return plan;
 }
 
 } // namespace
@@ -50,24 +74,17 @@ std::optional<Aim> findAim(std::string_view id)
 
 Plan bestPlan(const PlanTask &task)
 {
-    const Solved solved = solve(task);
-    Plan plan{.aim = task.aim};
-    plan.rails = railMoves(solved);
-    plan.moves = movesOf(solved);
-    for (const RailMove &rail : plan.rails)
-        plan.minutes += rail.minutes;
-    for (const NoteAnswer &answer : solved.answers) {
-        plan.minutes += answer.score.minutes;
-        plan.closeness += answer.score.closeness;
-    }
-    plan.pairs = pairsOf(solved);
-    for (const Pair &pair : plan.pairs) {
-        plan.pairsInBefore += pair.insideBefore ? 1 : 0;
-        plan.pairsInAfter += pair.insideAfter ? 1 : 0;
-    }
-    plan.unresolved = unresolvedOf(solved, plan.pairs);
-    plan.remeasure = remeasureAfter(solved, plan);
-    return plan;
+    return planOf(task, solve(task, nullptr));
+}
+
+std::optional<Plan> bestPlanWithin(const PlanTask &task, std::int64_t tries)
+{
+    Effort effort{tries + 1}; // with none left, something was not tried
+    const Solved solved = solve(task, &effort);
+    if (effort.isSpent())
+        return std::nullopt;
+    Plan plan = planOf(task, solved);
+    return effort.isSpent() ? std::nullopt : std::optional(std::move(plan));
 }
 
 std::vector<std::pair<units::Length, int>> punchingsToFetch(const Plan &plan)

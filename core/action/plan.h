@@ -16,6 +16,7 @@
 #include "readings/readings.h"
 #include "tolerance/tolerance.h"
 
+#include <cstdint>
 #include <optional>
 #include <set>
 #include <string>
@@ -126,6 +127,9 @@ struct Plan {
 };
 
 [[nodiscard]] Plan bestPlan(const PlanTask &task);
+/// The same where it is found by trying no more than so many turns of screws and boxes of rail positions; absent where
+/// it takes more. A usual plan takes some ten thousand; a million take about a second.
+[[nodiscard]] std::optional<Plan> bestPlanWithin(const PlanTask &task, std::int64_t tries);
 
 /// Punchings to fetch for the whole job: how many of each thickness, thickest first.
 [[nodiscard]] std::vector<std::pair<units::Length, int>> punchingsToFetch(const Plan &plan);

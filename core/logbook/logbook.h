@@ -37,6 +37,7 @@
 
 #include <chrono>
 #include <cstdint>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -150,6 +151,14 @@ struct Keyboard {
 struct PassOf {
     readings::PassId pass = 0;
     instrument::InstrumentId instrument = 0;
+    readings::Purpose purpose = readings::Purpose::AsFound;
+    readings::Instant began{};
+};
+
+/// The sets that instruments are judged by now, each text once.
+struct SetsInUse {
+    std::vector<PassTolerance> sets{};
+    std::map<instrument::InstrumentId, std::size_t> of{}; ///< into `sets`; absent: none is chosen
 };
 
 struct TakenOver; ///< see hand_over.h
@@ -182,6 +191,7 @@ public:
     /// By id. Of ten thousand instruments this takes milliseconds: their long texts stay on the disk.
     [[nodiscard]] std::vector<InstrumentLine> instrumentLines() const;
     [[nodiscard]] std::vector<Keyboard> keyboards() const; ///< by instrument, as quick
+    [[nodiscard]] SetsInUse setsInUse() const;
     [[nodiscard]] std::optional<instrument::Instrument> instrument(instrument::InstrumentId id) const;
     /// `uid` is made here where it is empty. The instrument as stored, with its id.
     [[nodiscard]] outcome::Outcome<instrument::Instrument> addInstrument(instrument::Instrument added,

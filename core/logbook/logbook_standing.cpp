@@ -112,7 +112,8 @@ outcome::Outcome<StandingChange> Logbook::signPass(readings::PassId pass, const 
     if (auto fault = notReady(*this, pass, stamp))
         return *std::move(fault);
     const auto signedPass = m_inside->findPass(pass);
-    if (const auto open = review::queueOf({judgedPass(*this, *instrument, *signedPass, set)}); !open.empty())
+    if (const auto open = review::queueOf({judgedPass(*this, *instrument, *signedPass, tolerance::Judge(set))});
+        !open.empty())
         return faultsOf(open);
     const StandingChange change{StandingChange::Change::Signed, decisions::revisionOf(m_inside->standing(pass)),
                                 stamp.person, stamp.at, remark};

@@ -26,7 +26,7 @@ std::optional<readings::Pass> newestReadPass(const Logbook &book, instrument::In
 }
 
 review::JudgedPass judgedPass(const Logbook &book, const instrument::Instrument &instrument, const readings::Pass &pass,
-                              const tolerance::ToleranceSet &set)
+                              const tolerance::Judge &judge)
 {
     review::JudgedPass judged{.instrument = instrument.id,
                               .pass = pass.id,
@@ -34,26 +34,25 @@ review::JudgedPass judgedPass(const Logbook &book, const instrument::Instrument 
                               .readings = book.readings(pass.id),
                               .person = pass.person,
                               .began = pass.began};
-    judged.judgement =
-        tolerance::judge(readings::meansOf(judged.readings), set, instrument.compass, instrument.sections);
+    judged.judgement = judge.judge(readings::meansOf(judged.readings), instrument.compass, instrument.sections);
     return judged;
 }
 
 std::vector<review::JudgedPass> passesToReview(const Logbook &book, const instrument::Instrument &instrument,
-                                               const tolerance::ToleranceSet &set)
+                                               const tolerance::Judge &judge)
 {
     std::vector<review::JudgedPass> judged;
     bool closed = false; // by a signature; what was sent back before it is no news any more
     for (const readings::Pass &pass : readPasses(book, instrument.id)) {
         if (judged.empty()) {
-            judged.push_back(judgedPass(book, instrument, pass, set));
+            judged.push_back(judgedPass(book, instrument, pass, judge));
             continue;
         }
         const auto decided = book.decisions(pass.id);
         closed = closed || decisions::isSigned(decided.standing);
         if (decided.sentBack.empty())
             continue;
-        auto older = judgedPass(book, instrument, pass, set);
+        auto older = judgedPass(book, instrument, pass, judge);
         if (!closed)
             review::takeWordsAlong(older, judged.front());
         older = review::leftBehind(std::move(older), judged);

@@ -3,7 +3,7 @@
 
 #include "logbook/logbook.h"
 #include "review/review.h"
-#include "tolerance/tolerance.h"
+#include "tolerance/judge.h"
 
 #include <optional>
 #include <vector>
@@ -14,13 +14,13 @@ namespace hammerline::logbook {
 [[nodiscard]] std::optional<readings::Pass> newestReadPass(const Logbook &book, instrument::InstrumentId instrument);
 
 [[nodiscard]] review::JudgedPass judgedPass(const Logbook &book, const instrument::Instrument &instrument,
-                                            const readings::Pass &pass, const tolerance::ToleranceSet &set);
+                                            const readings::Pass &pass, const tolerance::Judge &judge);
 
 /// What the lead looks at of an instrument: its newest pass with readings; then, newer first, of each older one what
 /// was sent back and has not been read since. The newest carries along what was sent back before and is read there, as
 /// far back as the last signature. Empty: it has no readings.
 [[nodiscard]] std::vector<review::JudgedPass>
-passesToReview(const Logbook &book, const instrument::Instrument &instrument, const tolerance::ToleranceSet &set);
+passesToReview(const Logbook &book, const instrument::Instrument &instrument, const tolerance::Judge &judge);
 
 /// What waits to be read again in this pass: sent back in it and unchanged since, or sent back in an older pass of the
 /// instrument and read neither there nor here. One a pair, the newest word; by quantity, then note. Nothing in a spot

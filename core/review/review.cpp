@@ -1,6 +1,7 @@
 #include "review/review.h"
 
 #include <algorithm>
+#include <iterator>
 #include <tuple>
 
 namespace hammerline::review {
@@ -11,43 +12,77 @@ using decisions::findDecision;
 using decisions::kindOf;
 using tolerance::Verdict;
 
-bool comesBefore(const Item &a, const Item &b)
+/// What the queue goes by, and where the item stands yet.
+struct Rank {
+    double worse;
+    std::size_t from;
+};
+
+std::tuple<instrument::InstrumentId, catalogue::Quantity, keyboard::Note> pairOf(const Item &item)
 {
+    return {item.instrument, item.verdict.quantity, item.verdict.note};
+}
+
+std::vector<Rank> ranksOf(const std::vector<Item> &items)
+{
+    std::vector<Rank> ranks;
+    ranks.reserve(items.size());
     // A pair without a half-width sorts behind every pair with one.
-    const double worseA = a.halfWidths.value_or(-1);
-    const double worseB = b.halfWidths.value_or(-1);
-    if (worseA != worseB)
-        return worseA > worseB;
-    return std::tuple(a.instrument, a.verdict.quantity, a.verdict.note) <
-           std::tuple(b.instrument, b.verdict.quantity, b.verdict.note);
+    for (std::size_t from = 0; from < items.size(); ++from)
+        ranks.push_back({items[from].halfWidths.value_or(-1), from});
+    std::ranges::sort(ranks, [&](const Rank &a, const Rank &b) {
+        if (a.worse != b.worse)
+            return a.worse > b.worse;
+        const auto pairA = pairOf(items[a.from]), pairB = pairOf(items[b.from]);
+        return pairA != pairB ? pairA < pairB : a.from < b.from;
+    });
+    return ranks;
 }
 
-/// Who read the pair last, and when.
-void nameReader(Item &item, const JudgedPass &pass)
-{
-    item.person = pass.person;
-    item.at = pass.began;
-    bool found = false;
-    for (const readings::Reading &reading : pass.readings) {
-        const bool isIt = reading.place.quantity == item.verdict.quantity && reading.place.note == item.verdict.note;
-        if (!isIt || (found && reading.at < item.at))
-            continue;
-        found = true;
-        item.person = reading.person;
-        item.at = reading.at;
+/// The readings of a pass by pair, for who read each last and when.
+class Readers {
+public:
+    explicit Readers(const JudgedPass &pass) : m_pass(pass)
+    {
+        m_sorted.reserve(pass.readings.size());
+        for (const readings::Reading &reading : pass.readings)
+            m_sorted.push_back(&reading);
+        std::ranges::stable_sort(m_sorted, {}, pairOf);
     }
-}
 
-Item itemOf(const JudgedPass &pass, const Verdict &verdict, Kind kind)
+    void name(Item &item) const
+    {
+        item.person = m_pass.person;
+        item.at = m_pass.began;
+        const auto takes =
+            std::ranges::equal_range(m_sorted, std::pair(item.verdict.quantity, item.verdict.note), {}, pairOf);
+        for (auto take = takes.begin(); take != takes.end(); ++take)
+            if (take == takes.begin() || (*take)->at >= item.at) {
+                item.person = (*take)->person;
+                item.at = (*take)->at;
+            }
+    }
+
+private:
+    static std::pair<catalogue::Quantity, keyboard::Note> pairOf(const readings::Reading *reading)
+    {
+        return {reading->place.quantity, reading->place.note};
+    }
+
+    const JudgedPass &m_pass;
+    std::vector<const readings::Reading *> m_sorted{};
+};
+
+Item itemOf(const JudgedPass &pass, const Readers &readers, const Verdict &verdict, Kind kind)
 {
     Item item{.instrument = pass.instrument,
               .pass = pass.pass,
               .verdict = verdict,
               .kind = kind,
               .halfWidths = verdict.halfWidths()};
-    nameReader(item, pass);
+    readers.name(item);
     if (const auto *back = findDecision(pass.decided.sentBack, verdict.quantity, verdict.note)) {
-        item.sentBack = *back;
+        item.sentBack = std::make_shared<const decisions::SentBack>(*back);
         const bool since = readSince(*back, verdict.value, pass.readings);
         item.course = since ? Course::ReadAgain : Course::SentBack;
     }
@@ -81,40 +116,60 @@ bool readSince(const decisions::SentBack &sentBack, const std::optional<units::A
 std::vector<Item> itemsOf(const JudgedPass &pass)
 {
     std::vector<Item> items;
+    const Readers readers(pass);
     for (const Verdict &verdict : pass.judgement.verdicts)
         if (const auto kind = kindOf(verdict); kind && concessionOf(pass, verdict, *kind) == nullptr)
-            items.push_back(itemOf(pass, verdict, *kind));
+            items.push_back(itemOf(pass, readers, verdict, *kind));
     return items;
 }
 
 std::vector<Item> queueOf(const std::vector<JudgedPass> &passes)
 {
     std::vector<Item> queue;
-    for (const JudgedPass &pass : passes) {
-        const auto items = itemsOf(pass);
-        queue.insert(queue.end(), items.begin(), items.end());
-    }
-    std::stable_sort(queue.begin(), queue.end(), comesBefore);
+    for (const JudgedPass &pass : passes)
+        std::ranges::move(itemsOf(pass), std::back_inserter(queue));
+    putWorstFirst(queue);
     return queue;
+}
+
+/// Items are large: their order is worked out apart, and then each is moved once, round and round its cycle.
+void putWorstFirst(std::vector<Item> &items)
+{
+    std::vector<Rank> ranks = ranksOf(items);
+    for (std::size_t start = 0; start < items.size(); ++start) {
+        if (ranks[start].from == start)
+            continue;
+        Item held = std::move(items[start]);
+        std::size_t place = start;
+        for (std::size_t from = ranks[place].from; from != start; from = ranks[place].from) {
+            items[place] = std::move(items[from]);
+            ranks[place].from = place;
+            place = from;
+        }
+        items[place] = std::move(held);
+        ranks[place].from = place;
+    }
 }
 
 std::vector<Settled> concededOf(const JudgedPass &pass)
 {
     std::vector<Settled> settled;
+    const Readers readers(pass);
     for (const Verdict &verdict : pass.judgement.verdicts)
         if (const auto kind = kindOf(verdict))
             if (const auto *concession = concessionOf(pass, verdict, *kind))
-                settled.push_back({itemOf(pass, verdict, *kind), *concession});
+                settled.push_back({itemOf(pass, readers, verdict, *kind), *concession});
     return settled;
 }
 
 std::vector<Settled> mendedOf(const JudgedPass &pass)
 {
     std::vector<Settled> settled;
+    const Readers readers(pass);
     for (const Verdict &verdict : pass.judgement.verdicts) {
         const auto *back = findDecision(pass.decided.sentBack, verdict.quantity, verdict.note);
         if (back != nullptr && !kindOf(verdict))
-            settled.push_back({itemOf(pass, verdict, back->kind), *back});
+            settled.push_back({itemOf(pass, readers, verdict, back->kind), *back});
     }
     return settled;
 }

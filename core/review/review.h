@@ -11,6 +11,7 @@
 #include "readings/readings.h"
 #include "tolerance/judge.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -34,9 +35,9 @@ struct Item {
     Kind kind = Kind::Out;
     std::optional<double> halfWidths{};
     Course course = Course::Open;
-    std::optional<decisions::SentBack> sentBack{}; ///< the newest; absent where the item is open
-    std::string person{};                          ///< who read it; of a missing one, who walks the pass
-    readings::Instant at{};                        ///< when it was read; of a missing one, when the pass began
+    std::shared_ptr<const decisions::SentBack> sentBack{}; ///< the newest; null where the item is open
+    std::string person{};                                  ///< who read it; of a missing one, who walks the pass
+    readings::Instant at{};                                ///< when it was read; of a missing one, when the pass began
 };
 
 /// A pass of an instrument as judged, with what was decided about it.
@@ -55,6 +56,8 @@ struct JudgedPass {
 [[nodiscard]] std::vector<Item> itemsOf(const JudgedPass &pass);
 /// Worst first; equals by instrument, quantity, note.
 [[nodiscard]] std::vector<Item> queueOf(const std::vector<JudgedPass> &passes);
+/// The same of items taken pass by pass, so that a whole workshop's passes need not be held at once.
+void putWorstFirst(std::vector<Item> &items);
 
 /// Was the pair read after it was sent back? Any other value says so, and so does the same value read later.
 [[nodiscard]] bool readSince(const decisions::SentBack &sentBack, const std::optional<units::Amount> &valueNow,

@@ -110,7 +110,7 @@ private:
             (piece.kind == WorkPiece::Kind::Planned ? figures.plannedMinutes
              : piece.kind == WorkPiece::Kind::Taken ? figures.takenMinutes
                                                     : figures.otherMinutes) += piece.minutes;
-            figures.untimed += piece.untimed;
+            (piece.kind == WorkPiece::Kind::Planned ? figures.unreckoned : figures.untimed) += piece.untimed;
         }
     }
 

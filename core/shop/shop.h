@@ -46,7 +46,7 @@ struct WorkPiece {
     std::optional<YearMonth> month{}; ///< absent: of an unknown day
     std::optional<catalogue::Quantity> quantity{};
     double minutes = 0;
-    int untimed = 0; ///< pieces ticked off that nobody timed
+    int untimed = 0; ///< pieces ticked off that nobody timed; kept plans whose minutes are not known
 };
 
 struct PassTally {
@@ -83,6 +83,7 @@ struct Figures {
     double takenMinutes = 0;
     double otherMinutes = 0;
     int untimed = 0;
+    int unreckoned = 0; ///< kept plans that cannot be read any more, or take too long to work out anew
     bool operator==(const Figures &) const = default;
 };
 

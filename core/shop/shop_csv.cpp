@@ -1,3 +1,4 @@
+#include "shop/judge_shop.h"
 #include "shop/shop.h"
 
 #include <array>
@@ -33,7 +34,43 @@ std::string share(const Share &share)
     return std::to_string(share.judged) + ',' + std::to_string(share.out);
 }
 
+constexpr const char *judgedHeads = ",now_in,now_marginal,now_out,now_missing,then_in,then_marginal,then_out,"
+                                    "then_missing,more_out\r\n";
+
+std::string counts(const tolerance::Tally &tally)
+{
+    std::string text;
+    for (const auto status :
+         {tolerance::Status::In, tolerance::Status::Marginal, tolerance::Status::Out, tolerance::Status::Missing})
+        text += ',' + std::to_string(tally.of(status));
+    return text;
+}
+
+std::string counts(const TwoSets &both)
+{
+    return counts(both.now) + counts(both.then) + ',' + std::to_string(both.moreOut()) + "\r\n";
+}
+
 } // namespace
+
+std::string judgedCsv(const std::vector<JudgedRow<catalogue::Quantity>> &rows)
+{
+    std::string text = std::string("quantity") + judgedHeads;
+    for (const auto &row : rows)
+        text += std::string(catalogue::idOf(row.key)) + counts(row.counts);
+    return text;
+}
+
+std::string judgedCsv(const std::vector<JudgedRow<instrument::InstrumentId>> &rows, const Names &names)
+{
+    std::string text = std::string("instrument,name") + judgedHeads;
+    for (const auto &row : rows) {
+        const auto name = names.find(row.key);
+        text += std::to_string(row.key) + ',' + cell(name == names.end() ? std::string() : name->second) +
+                counts(row.counts);
+    }
+    return text;
+}
 
 std::string shopCsv(By by, const std::vector<Row> &rows)
 {

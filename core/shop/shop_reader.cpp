@@ -2,7 +2,7 @@
 
 #include "action/plan.h"
 #include "exchange/plan_inputs_json.h"
-#include "exchange/tolerance_json.h"
+#include "shop/touched.h"
 
 #include <algorithm>
 
@@ -15,8 +15,8 @@ using instrument::Instrument;
 using keyboard::Note;
 using Kind = WorkPiece::Kind;
 
-constexpr std::size_t mostJudges = 64;
-constexpr std::int64_t mostDeeds = 10'000; ///< beyond so many at once everything is read anew
+/// For one kept plan: some tenths of a second at the very most, many times what a plan takes.
+constexpr std::int64_t mostTries = 300'000;
 
 /// Pieces of one pass, by person and quantity.
 class Pieces {
@@ -121,11 +121,11 @@ void ShopReader::forget()
 void ShopReader::begin(const logbook::Logbook &book)
 {
     const logbook::DeedId newest = book.newestDeed();
-    if (newest - m_seen > mostDeeds)
+    const auto touched = m_tallies.empty() ? std::nullopt : touchedSince(book, m_seen);
+    if (touched)
+        std::erase_if(m_tallies, [&](const auto &tally) { return touched->contains(tally.first); });
+    else
         m_tallies.clear();
-    if (!m_tallies.empty())
-        for (const logbook::Deed &deed : book.deeds(m_seen, static_cast<int>(mostDeeds)))
-            m_tallies.erase(deed.instrument);
     std::erase_if(m_plans, [this](const KeptPlan &plan) { return !m_tallies.contains(plan.instrument); });
     m_seen = newest;
     m_done = 0;
@@ -154,7 +154,7 @@ bool ShopReader::readNext(const logbook::Logbook &book)
 
 void ShopReader::readInstrument(const logbook::Logbook &book, const Instrument &instrument)
 {
-    const tolerance::Judge *judge = judgeFor(instrument);
+    const tolerance::Judge *judge = m_judges.judgeFor(instrument.toleranceText, instrument.toleranceId);
     InstrumentTally tally{.state = instrument.state, .other = otherWork(book.dossier(instrument.id).work)};
     for (const readings::Pass &pass : book.passes(instrument.id)) {
         const auto read = book.readBy(pass.id);
@@ -169,38 +169,25 @@ void ShopReader::readInstrument(const logbook::Logbook &book, const Instrument &
     m_tallies.insert_or_assign(instrument.id, std::move(tally));
 }
 
-/// The one planned piece that stands for the plan is replaced by one a quantity. A plan that can no longer be read
-/// counts no minutes.
+/// The one planned piece that stands for the plan is replaced by one a quantity; where the plan can no longer be read
+/// or takes too long to be worked out anew, it stays, and says so.
 void ShopReader::readPlan(const KeptPlan &plan)
 {
     const auto task = exchange::readPlanInputs(plan.inputs);
-    if (!task)
-        return;
+    const auto made = task ? action::bestPlanWithin(task.value(), mostTries) : std::nullopt;
     auto &work = m_tallies.at(plan.instrument).passes[plan.pass].work;
     const auto stands = std::ranges::find(work, Kind::Planned, &WorkPiece::kind);
+    if (!made) {
+        stands->untimed = 1;
+        return;
+    }
     const WorkPiece pattern = *stands;
     work.erase(stands);
-    for (const auto &[quantity, minutes] : minutesOf(action::bestPlan(task.value()))) {
+    for (const auto &[quantity, minutes] : minutesOf(*made)) {
         work.push_back(pattern);
         work.back().quantity = quantity;
         work.back().minutes = minutes;
     }
-}
-
-const tolerance::Judge *ShopReader::judgeFor(const Instrument &instrument)
-{
-    if (instrument.toleranceText.empty())
-        return nullptr;
-    if (m_judges.size() > mostJudges)
-        m_judges.clear();
-    auto known = m_judges.find(instrument.toleranceText);
-    if (known == m_judges.end()) {
-        const auto set = exchange::readToleranceSet(instrument.toleranceText, instrument.toleranceId);
-        known = m_judges.emplace(instrument.toleranceText, std::nullopt).first;
-        if (set)
-            known->second.emplace(set.value());
-    }
-    return known->second ? &*known->second : nullptr;
 }
 
 } // namespace hammerline::shop

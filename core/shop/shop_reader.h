@@ -1,14 +1,13 @@
 #pragma once
 // Reads the shop out of a logbook in small steps, so that a window stays alive while ten thousand instruments are read:
 // an instrument a step, its readings judged as they come and let go again; then the kept plans, a plan a step, because
-// each is worked out anew from what it was made from. What was read stays; `begin` forgets only what was touched since.
+// each is worked out anew from what it was made from, up to a point: one that takes too long counts as not known. What
+// was read stays; `begin` forgets only what was touched since.
 
 #include "logbook/logbook.h"
+#include "shop/judges.h"
 #include "shop/shop.h"
-#include "tolerance/judge.h"
 
-#include <map>
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -36,15 +35,13 @@ private:
     };
     void readInstrument(const logbook::Logbook &book, const instrument::Instrument &instrument);
     void readPlan(const KeptPlan &plan);
-    [[nodiscard]] const tolerance::Judge *judgeFor(const instrument::Instrument &instrument);
 
     Tallies m_tallies{};
     logbook::DeedId m_seen = 0;
     std::vector<instrument::InstrumentId> m_waiting{}; ///< the next one last
     std::vector<KeptPlan> m_plans{};
     std::size_t m_done = 0;
-    /// By the text of the set; most instruments share one. Absent: it cannot be read.
-    std::map<std::string, std::optional<tolerance::Judge>> m_judges{};
+    Judges m_judges{};
 };
 
 } // namespace hammerline::shop

@@ -73,7 +73,7 @@ public:
         for (int number = m_compass.first.number(); number <= m_compass.last.number(); ++number) {
             const auto at = static_cast<std::size_t>(number - lowest.number());
             const bool isRead = read != m_run.last && read->first.number() == number;
-            const bool isJudged = line != nullptr && line->limits[at].has_value();
+            const bool isJudged = line != nullptr && (*line->limits)[at].has_value();
             if (!isRead && !isJudged)
                 continue;
             Verdict &verdict = verdicts.emplace_back();
@@ -81,7 +81,7 @@ public:
             verdict.note = keyboard::Note(number);
             if (isJudged) {
                 verdict.status = Status::Missing;
-                verdict.limits = line->limits[at];
+                verdict.limits = SharedLimits(std::shared_ptr<const Limits>(line->limits, &*(*line->limits)[at]));
             }
             if (isRead)
                 take(verdict, read++, line);
@@ -95,9 +95,9 @@ public:
         for (int number = m_compass.first.number(); number <= m_compass.last.number(); ++number) {
             const auto at = static_cast<std::size_t>(number - lowest.number());
             const bool isRead = read != m_run.last && read->first.number() == number;
-            const bool isJudged = line != nullptr && line->limits[at].has_value();
+            const bool isJudged = line != nullptr && (*line->limits)[at].has_value();
             if (isJudged)
-                ++tally.by[static_cast<std::size_t>(isRead ? judgeValue(read->second.value, *line->limits[at])
+                ++tally.by[static_cast<std::size_t>(isRead ? judgeValue(read->second.value, *(*line->limits)[at])
                                                            : Status::Missing)];
             else if (isRead)
                 ++tally.by[static_cast<std::size_t>(Status::Unjudged)];
@@ -132,9 +132,11 @@ Judge::Line lineOf(const ToleranceSet &set, catalogue::Quantity quantity, const 
 {
     Judge::Line line;
     line.step = set.entries.at(quantity).step;
-    line.limits.reserve(static_cast<std::size_t>(notes.count()));
+    Judge::Line::OfNotes limits;
+    limits.reserve(static_cast<std::size_t>(notes.count()));
     for (int number = notes.first.number(); number <= notes.last.number(); ++number)
-        line.limits.push_back(limitsAt(set, quantity, keyboard::Note(number)));
+        limits.push_back(limitsAt(set, quantity, keyboard::Note(number)));
+    line.limits = std::make_shared<const Judge::Line::OfNotes>(std::move(limits));
     return line;
 }
 
@@ -144,6 +146,22 @@ std::pair<catalogue::Quantity, keyboard::Note> placeOf(const Verdict &verdict)
 }
 
 } // namespace
+
+Tally &Tally::operator+=(const Tally &other)
+{
+    for (std::size_t status = 0; status < by.size(); ++status)
+        by[status] += other.by[status];
+    uneven += other.uneven;
+    return *this;
+}
+
+Tally sumOf(const QuantityTallies &tallies)
+{
+    Tally sum;
+    for (const Tally &each : tallies)
+        sum += each;
+    return sum;
+}
 
 std::optional<double> Verdict::halfWidths() const
 {
@@ -196,17 +214,18 @@ Judgement Judge::judge(const readings::ValueTable &values, const keyboard::Compa
     return judgement;
 }
 
-Tally Judge::tally(const readings::ValueTable &values, const keyboard::Compass &compass,
-                   const keyboard::Sections &sections) const
+QuantityTallies Judge::tally(const readings::ValueTable &values, const keyboard::Compass &compass,
+                             const keyboard::Sections &sections) const
 {
     assert(m_notes.first <= compass.first && compass.last <= m_notes.last);
-    Tally tally;
+    QuantityTallies tallies{};
     for (const auto &info : catalogue::all()) {
         const auto line = m_lines.find(info.quantity);
         const Tour tour(info.quantity, values.column(info.quantity), compass, sections);
-        tour.count(line == m_lines.end() ? nullptr : &line->second, m_notes.first, tally);
+        tour.count(line == m_lines.end() ? nullptr : &line->second, m_notes.first,
+                   tallies[static_cast<std::size_t>(info.quantity)]);
     }
-    return tally;
+    return tallies;
 }
 
 Judgement judge(const readings::ValueTable &values, const ToleranceSet &set, const keyboard::Compass &compass,

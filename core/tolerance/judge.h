@@ -6,6 +6,7 @@
 
 #include <array>
 #include <map>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -23,13 +24,36 @@ struct Doubt {
     bool operator==(const Doubt &) const = default;
 };
 
+/// Limits as a verdict holds them: as std::optional<Limits> does, but those of one note are there once, however many
+/// verdicts speak of them.
+class SharedLimits {
+public:
+    SharedLimits() = default;
+    SharedLimits(std::nullopt_t) {}
+    SharedLimits(const Limits &limits) : m_limits(std::make_shared<const Limits>(limits)) {}
+    SharedLimits(const std::optional<Limits> &limits)
+        : m_limits(limits ? std::make_shared<const Limits>(*limits) : nullptr)
+    {
+    }
+    explicit SharedLimits(std::shared_ptr<const Limits> limits) : m_limits(std::move(limits)) {}
+
+    [[nodiscard]] bool has_value() const { return m_limits != nullptr; }
+    explicit operator bool() const { return has_value(); }
+    const Limits &operator*() const { return *m_limits; }
+    const Limits *operator->() const { return m_limits.get(); }
+    operator std::optional<Limits>() const { return m_limits ? std::optional(*m_limits) : std::nullopt; }
+
+private:
+    std::shared_ptr<const Limits> m_limits{};
+};
+
 struct Verdict {
     catalogue::Quantity quantity{};
     keyboard::Note note{};
     Status status = Status::Unjudged;
     std::optional<units::Amount> value{};     ///< absent where missing
     int takes = 0;                            ///< 0 where missing
-    std::optional<Limits> limits{};           ///< absent where unjudged
+    SharedLimits limits{};                    ///< absent where unjudged
     std::optional<units::Amount> deviation{}; ///< value - target; absent where missing or unjudged
     bool uneven = false;
     /// Signed difference from the nearest lower note that evenness compares with; absent where there is none.
@@ -58,8 +82,11 @@ struct Tally {
     std::array<int, 5> by{}; ///< by Status
     int uneven = 0;          ///< whatever their status
     [[nodiscard]] int of(Status status) const { return by[static_cast<std::size_t>(status)]; }
+    Tally &operator+=(const Tally &other);
     bool operator==(const Tally &) const = default;
 };
+using QuantityTallies = std::array<Tally, catalogue::quantityCount>; ///< in the order of the catalogue
+[[nodiscard]] Tally sumOf(const QuantityTallies &tallies);
 
 /// Judging by one set again and again: what the set says of each note is worked out once, when it is made.
 class Judge {
@@ -73,12 +100,13 @@ public:
                                   const keyboard::Sections &sections) const;
 
     /// The same counted: what one wants of thousands of passes, quicker.
-    [[nodiscard]] Tally tally(const readings::ValueTable &values, const keyboard::Compass &compass,
-                              const keyboard::Sections &sections) const;
+    [[nodiscard]] QuantityTallies tally(const readings::ValueTable &values, const keyboard::Compass &compass,
+                                        const keyboard::Sections &sections) const;
 
     /// What the set says of one quantity, note by note.
     struct Line {
-        std::vector<std::optional<Limits>> limits{};
+        using OfNotes = std::vector<std::optional<Limits>>;
+        std::shared_ptr<const OfNotes> limits{}; ///< verdicts hold on to it
         std::optional<units::Amount> step{};
     };
 

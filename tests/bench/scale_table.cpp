@@ -7,20 +7,22 @@
 // Times are the least of several rounds that go through the shops in turn, so that all meet the same load; "cpu" is the
 // time of the processor, which a busy machine stretches less.
 #include "exchange/tolerance_json.h"
-#include "logbook/judge_shop.h"
 #include "logbook/logbook.h"
 #include "logbook/to_review.h"
 #include "review/review.h"
+#include "shop/judge_shop.h"
 #include "tolerance/judge.h"
 
 #include <sqlite3.h>
 
+#include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <ctime>
 #include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <map>
 #include <random>
 #include <string>
@@ -133,18 +135,19 @@ long mostKilobytes()
 std::size_t openAndReview(const std::string &path)
 {
     const auto book = logbook::Logbook::open(path);
-    std::map<std::string, tolerance::ToleranceSet> sets;
-    std::vector<review::JudgedPass> judged;
+    std::map<std::string, tolerance::Judge> judges;
+    std::vector<review::Item> items;
     for (const logbook::InstrumentLine &each : book.instrumentLines()) {
         if (each.state == instrument::State::Delivered)
             continue;
         const auto of = book.instrument(each.id).value();
-        if (!sets.contains(of.toleranceText))
-            sets.emplace(of.toleranceText, exchange::readToleranceSet(of.toleranceText, of.toleranceId).value());
-        for (auto &pass : logbook::passesToReview(book, of, sets.at(of.toleranceText)))
-            judged.push_back(std::move(pass));
+        if (!judges.contains(of.toleranceText))
+            judges.emplace(of.toleranceText, exchange::readToleranceSet(of.toleranceText, of.toleranceId).value());
+        for (const auto &pass : logbook::passesToReview(book, of, judges.at(of.toleranceText)))
+            std::ranges::move(review::itemsOf(pass), std::back_inserter(items));
     }
-    return review::queueOf(judged).size();
+    review::putWorstFirst(items);
+    return items.size();
 }
 
 /// With a verdict for every note: limits, deviation, step, probability.
@@ -156,11 +159,18 @@ std::int64_t judgeInFull(const std::string &path)
     for (auto &each : book.keyboards())
         keyboards.emplace(each.instrument, std::move(each));
     std::int64_t verdicts = 0;
-    for (const auto &[pass, instrument] : book.passesOfAll()) {
-        const auto &on = keyboards.at(instrument);
-        verdicts += std::ssize(judge.judge(book.values(pass), on.compass, on.sections).verdicts);
+    for (const logbook::PassOf &pass : book.passesOfAll()) {
+        const auto &on = keyboards.at(pass.instrument);
+        verdicts += std::ssize(judge.judge(book.values(pass.pass), on.compass, on.sections).verdicts);
     }
     return verdicts;
+}
+
+/// By two sets each, on so many threads.
+void judgeTwice(const std::string &path, unsigned threads)
+{
+    shop::Course course;
+    static_cast<void>(shop::judgeShop(path, {.set = set()}, threads, course));
 }
 
 /// The yardstick: bare SQLite walks the same rows in their own order and hands over the same four numbers.
@@ -261,8 +271,8 @@ void tellJudging(const Shop &shop)
     Least full;
     for (int round = 0; round < 3; ++round) {
         bare.time([&] { readBare(shop.path); });
-        alone.time([&] { static_cast<void>(logbook::judgeShop(shop.path, set(), 1)); });
-        together.time([&] { static_cast<void>(logbook::judgeShop(shop.path, set(), 2)); });
+        alone.time([&] { judgeTwice(shop.path, 1); });
+        together.time([&] { judgeTwice(shop.path, 2); });
         full.time([&] { judgeInFull(shop.path); });
     }
     std::printf("\n%-44s %9s %9s %9s\n", "judge everything by another set", "M/s", "M/cpu-s", "of bare");
@@ -271,8 +281,8 @@ void tellJudging(const Shop &shop)
                     bare.wall / least.wall);
     };
     line("bare SQLite reads the rows, one thread", bare);
-    line("judged and counted by pass, one thread", alone);
-    line("judged and counted by pass, two threads", together);
+    line("judged by both sets and counted, one thread", alone);
+    line("judged by both sets and counted, two threads", together);
     line("a verdict in full for each note, one thread", full);
     std::printf("most memory %.1f MB\n", static_cast<double>(mostKilobytes()) / 1024);
 }

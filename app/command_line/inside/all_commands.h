@@ -22,6 +22,7 @@ namespace hammerline::command_line {
 [[nodiscard]] std::unique_ptr<Command> makePassesCommand();
 [[nodiscard]] std::unique_ptr<Command> makeExportCommand();
 [[nodiscard]] std::unique_ptr<Command> makeReviewCommand();
+[[nodiscard]] std::unique_ptr<Command> makeRejudgeCommand();
 [[nodiscard]] std::unique_ptr<Command> makeRecordCommand();
 [[nodiscard]] std::unique_ptr<Command> makeVerifyCommand();
 [[nodiscard]] std::unique_ptr<Command> makeHandOverCommand();

@@ -7,6 +7,7 @@
 #include "action/plan.h"
 
 #include <array>
+#include <cstdint>
 #include <limits>
 #include <memory>
 #include <vector>
@@ -50,6 +51,13 @@ struct Round {
     double minutes = 0;
 };
 
+/// How much may still be tried for one plan: turns of a screw and boxes of rail positions, one by one. Counted, not
+/// timed, so that the same call gives up at the same point on every machine.
+struct Effort {
+    std::int64_t left = 0;
+    [[nodiscard]] bool isSpent() const { return left <= 0; }
+};
+
 struct NoteProblem {
     keyboard::Note note{};
     bool grand = false;
@@ -57,6 +65,11 @@ struct NoteProblem {
     std::array<Term, catalogue::quantityCount> terms{};
     std::array<Screw, catalogue::quantityCount> screws{};
     std::shared_ptr<const std::vector<Round>> rounds{}; ///< every choice, cheapest first
+    Effort *effort = nullptr;                           ///< of the whole plan; null: whatever it takes
+
+    [[nodiscard]] bool givenUp() const { return effort != nullptr && effort->isSpent(); }
+    /// Before each thing that is tried. False: not that one any more.
+    [[nodiscard]] bool mayTry() const { return effort == nullptr || effort->left-- > 0; }
 };
 
 /// How many steps fit into `most`; a setup of kilometres in nanometre steps is cut where an int still holds.

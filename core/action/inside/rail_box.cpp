@@ -91,13 +91,15 @@ void RailBoxSearch::run(std::vector<RailPosition> &positions)
         keep(rest);
     if (solve(whole, nullptr))
         search(whole);
+    if (m_best.empty())
+        return; // given up before the first was looked at
     for (std::size_t i = 0; i < m_rails.size(); ++i)
         positions[m_rails[i]] = m_best[i].low;
 }
 
 void RailBoxSearch::search(const Box &box)
 {
-    if (!hopeful(box.bound))
+    if (!hopeful(box.bound) || !m_notes.front()->mayTry())
         return;
     if (isPosition(box.spans)) {
         keep(box);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 
 namespace hammerline::action {
 
@@ -147,14 +148,19 @@ void TiedSearch::turnEach(std::size_t depth, const Score &score)
             turnTo(depth, steps, score);
     };
     tryOne(first);
-    for (int steps = first + 1; steps <= screw.most && !sideIsDone(depth, steps, Side::Up, score); ++steps)
+    const auto goesOn = [&](int steps, Side side) {
+        return std::abs(steps) <= screw.most && !m_problem.givenUp() && !sideIsDone(depth, steps, side, score);
+    };
+    for (int steps = first + 1; goesOn(steps, Side::Up); ++steps)
         tryOne(steps);
-    for (int steps = first - 1; steps >= -screw.most && !sideIsDone(depth, steps, Side::Down, score); --steps)
+    for (int steps = first - 1; goesOn(steps, Side::Down); --steps)
         tryOne(steps);
 }
 
 void TiedSearch::turnTo(std::size_t depth, int steps, const Score &score)
 {
+    if (!m_problem.mayTry())
+        return;
     const Index quantity = m_order[depth];
     const Standing before = m_standing;
     const double change = steps * m_problem.screws[quantity].step;

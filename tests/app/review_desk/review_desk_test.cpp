@@ -143,7 +143,7 @@ TEST_F(DeskShown, WhatWasDecidedIsOneListFurther)
     decisions::Decision word;
     word.person = "Ben";
     word.words = "the owner wants it so";
-    decided.items[0].sentBack = word;
+    decided.items[0].sentBack = std::make_shared<const decisions::SentBack>(word);
     decided.items[0].course = review::Course::SentBack;
     decided.conceded.push_back({decided.items[1], word});
     desk.show(decided, {}, true);

@@ -57,7 +57,7 @@ protected:
     }
     [[nodiscard]] std::vector<review::Item> queue() const
     {
-        return review::queueOf(passesToReview(book, book.instrument(1).value(), shopSet()));
+        return review::queueOf(passesToReview(book, book.instrument(1).value(), tolerance::Judge(shopSet())));
     }
     [[nodiscard]] std::vector<review::Item> itemsAt(int note) const
     {
@@ -203,7 +203,7 @@ TEST_F(DecisionsTest, WhatWasSentBackAndMendedInANewerPassIsListedAsMendedUntilA
     book.enter(next.id, reading(letOff(41), 3'000'000), ada);
     const auto mended = [this] {
         std::vector<review::Settled> all;
-        for (const auto &pass : passesToReview(book, book.instrument(1).value(), shopSet()))
+        for (const auto &pass : passesToReview(book, book.instrument(1).value(), tolerance::Judge(shopSet())))
             std::ranges::move(review::mendedOf(pass), std::back_inserter(all));
         return all;
     };

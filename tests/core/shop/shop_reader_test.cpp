@@ -154,8 +154,11 @@ TEST_F(ShopReaderTest, PlannedMinutesAreThoseOfTheKeptPlanMadeAnew)
     EXPECT_EQ(totalOf(readAll(), {}).plannedMinutes, 1.5);
     EXPECT_EQ(steps, 2);
     EXPECT_EQ(rowsOf(reader.tallies(), By::Quantity, {}).back().figures.plannedMinutes, 1.5);
+    EXPECT_EQ(totalOf(reader.tallies(), {}).unreckoned, 0);
     book.keepPlan(pass.id, "no longer to be read", ada);
     EXPECT_EQ(totalOf(readAll(), {}).plannedMinutes, 0);
+    EXPECT_EQ(totalOf(reader.tallies(), {}).unreckoned, 1);
+    EXPECT_EQ(totalOf(reader.tallies(), {}).untimed, 0);
 }
 
 TEST_F(ShopReaderTest, WithoutASetReadingsCountUnjudged)

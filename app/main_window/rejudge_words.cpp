@@ -1,0 +1,73 @@
+#include "main_window/rejudge_words.h"
+
+#include <QCoreApplication>
+
+namespace hammerline::main_window {
+
+namespace {
+
+using tolerance::Status;
+using tolerance::Tally;
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Shop", text);
+}
+
+int judgedBy(const Tally &tally)
+{
+    return tally.of(Status::In) + tally.of(Status::Marginal) + tally.of(Status::Out);
+}
+
+/// Absent where nothing was judged.
+std::optional<double> percentOut(const Tally &tally)
+{
+    const int judged = judgedBy(tally);
+    return judged > 0 ? std::optional(100.0 * tally.of(Status::Out) / judged) : std::nullopt;
+}
+
+QString percentText(const Tally &tally, const QLocale &locale)
+{
+    const auto percent = percentOut(tally);
+    return percent ? tr("%1 %").arg(locale.toString(*percent, 'f', 1)) : QStringLiteral("\u2013");
+}
+
+QString shareText(const Tally &tally, const QLocale &locale)
+{
+    if (judgedBy(tally) == 0)
+        return tr("nothing judged");
+    return tr("%1 of %2 notes (%3)")
+        .arg(locale.toString(tally.of(Status::Out)), locale.toString(judgedBy(tally)), percentText(tally, locale));
+}
+
+} // namespace
+
+QString rejudgedText(const std::string &set, const shop::ShopJudged &judged, const QLocale &locale)
+{
+    const shop::TwoSets sum = shop::sumOf(judged);
+    return tr("Out by \u201c%1\u201d: %2; as it stands: %3. Instruments: %4, passes: %5.")
+        .arg(QString::fromStdString(set), shareText(sum.then, locale), shareText(sum.now, locale),
+             locale.toString(qulonglong{judged.size()}), locale.toString(shop::passesIn(judged)));
+}
+
+charts::BarsData rejudgedBars(const std::vector<RejudgeModel::Row> &rows, const shop::ShopJudged &judged,
+                              std::string csv, const QLocale &locale)
+{
+    charts::BarsData bars;
+    bars.title = tr("How much would be out by another set?");
+    if (!judged.empty()) {
+        const shop::TwoSets sum = shop::sumOf(judged);
+        bars.answer = tr("All together: %1 out as it stands, %2 by the other set")
+                          .arg(percentText(sum.now, locale), percentText(sum.then, locale));
+    }
+    bars.axis = tr("Notes out of those judged (%)");
+    bars.firstName = tr("as it stands");
+    bars.secondName = tr("by the other set");
+    for (const RejudgeModel::Row &row : rows)
+        bars.rows.push_back({row.name, percentOut(row.counts.now), percentOut(row.counts.then),
+                             percentText(row.counts.now, locale), percentText(row.counts.then, locale)});
+    bars.csv = std::move(csv);
+    return bars;
+}
+
+} // namespace hammerline::main_window
