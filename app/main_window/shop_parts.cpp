@@ -1,6 +1,6 @@
 #include "main_window/shop_parts.h"
 
-#include "wording/wording.h"
+#include "wording/palette.h"
 
 #include <QBoxLayout>
 #include <QComboBox>

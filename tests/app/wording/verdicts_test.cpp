@@ -68,7 +68,7 @@ TEST(Verdicts, MissingAndUnjudgedHaveSentencesOfTheirOwn)
     EXPECT_EQ(verdictSentence(missing, tenths()), "Not read yet");
     auto unjudged = letOff(3.2, tolerance::Status::Unjudged);
     unjudged.deviation.reset();
-    unjudged.limits.reset();
+    unjudged.limits = std::nullopt;
     EXPECT_EQ(verdictSentence(unjudged, tenths()), "Not judged by this set");
 }
 

@@ -66,7 +66,9 @@ TEST(AnswersJson, whatDoesNotApplyIsAbsent)
     missing.deviation.reset();
     missing.conformanceProbability.reset();
     missing.takes = 0;
-    missing.limits->low.reset();
+    tolerance::Limits oneSided = *missing.limits;
+    oneSided.low.reset();
+    missing.limits = oneSided;
     tolerance::Verdict unjudged;
     unjudged.quantity = Quantity::UpWeight;
     unjudged.note = keyboard::Note(2);

@@ -111,7 +111,9 @@ TEST(Review, TheQueueIsWorstFirstInHalfWidthsAcrossInstruments)
 TEST(Review, PairsWithoutAHalfWidthComeLast)
 {
     auto oneSided = verdict(Quantity::LetOff, 2, Status::Out, 9);
-    oneSided.limits->low.reset();
+    auto limits = *oneSided.limits;
+    limits.low.reset();
+    oneSided.limits = limits;
     const auto queue = queueOf({pass(1, {verdict(Quantity::LetOff, 1, Status::Missing), oneSided,
                                          verdict(Quantity::LetOff, 3, Status::Marginal, 0.8)})});
     EXPECT_THAT(notesOf(queue), testing::ElementsAre(3, 1, 2));

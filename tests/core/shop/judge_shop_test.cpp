@@ -152,7 +152,7 @@ TEST_F(JudgeShopTest, ALockedFileIsABrokenWorld)
 TEST_F(JudgeShopTest, WhereOneThreadMeetsDamageTheWholeIsABrokenWorld)
 {
     fill(30);
-    RawDatabase(file()).run("UPDATE reading SET quantity = 99 WHERE pass = (SELECT max(pass) FROM reading)");
+    RawDatabase(file()).run("UPDATE reading SET quantity = quantity + 90 WHERE pass = (SELECT max(pass) FROM reading)");
     for (const unsigned threads : {1u, 3u}) {
         Course course;
         EXPECT_THROW(static_cast<void>(judgeShop(file(), {.set = narrow()}, threads, course)), outcome::BrokenWorld);
