@@ -1,0 +1,39 @@
+// usage: first_paint_window [LOGBOOK]. The desktop as main.cpp starts it; writes the moment of its first paint to
+// standard output and, where it was handed a logbook, the moment in which the review queue is painted.
+#include "bench/painted_application.h"
+#include "main_window/guarded_application.h"
+#include "main_window/main_window.h"
+
+#include <cstdio>
+
+namespace {
+
+using hammerline::main_window::MainWindow;
+using hammerline::main_window::View;
+
+using Application = hammerline::bench::PaintedApplication<hammerline::main_window::GuardedApplication>;
+
+void stampAndQuit(Application &application)
+{
+    std::printf("%lld\n", hammerline::bench::monotonicNow());
+    application.onPainted({});
+    QCoreApplication::postEvent(&application, new QEvent(QEvent::Quit));
+}
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    Application application(argc, argv);
+    std::optional<QString> logbook;
+    if (argc > 1)
+        logbook = QString::fromLocal8Bit(argv[1]);
+    application.onPainted([&](QMainWindow &window) {
+        if (!logbook)
+            return stampAndQuit(application);
+        std::printf("%lld\n", hammerline::bench::monotonicNow());
+        application.onPainted([&application](QMainWindow &) { stampAndQuit(application); });
+        dynamic_cast<MainWindow &>(window).views().go(View::Review);
+    });
+    return hammerline::main_window::runDesktop(application, logbook, {});
+}
