@@ -9,6 +9,7 @@
 #include "main_window/workshop_panel.h"
 #include "study_desk/study_desk.h"
 #include "wording/deed_text.h"
+#include "wording/dress.h"
 #include "wording/wording.h"
 
 #include <QApplication>
@@ -98,6 +99,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     m_timer.setInterval(pollMilliseconds);
     m_timer.start();
     showState();
+    wording::dress(*this);
 }
 
 MainWindow::~MainWindow()

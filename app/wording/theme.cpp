@@ -1,8 +1,10 @@
 // The theme: a QPalette by role and the little that a palette cannot say.
+#include "wording/dress.h"
 #include "wording/palette.h"
 
 #include <QApplication>
 #include <QStyleFactory>
+#include <QWidget>
 
 namespace hammerline::wording {
 
@@ -98,15 +100,32 @@ QTreeView:focus, QListView:focus, QTableView:focus { border: 1px solid %2; }
         .arg(theme == Theme::Light ? QStringLiteral("light") : QStringLiteral("dark"));
 }
 
+constexpr const char *dressedProperty = "hammerlineDressed";
+
+QString &sheetNow()
+{
+    static QString sheet;
+    return sheet;
+}
+
 } // namespace
 
-void applyTheme(QApplication &application, Theme theme)
+void dress(QWidget &window)
+{
+    window.setProperty(dressedProperty, true);
+    window.setStyleSheet(sheetNow());
+}
+
+void applyTheme(QApplication &, Theme theme)
 {
     const Palette &roles = paletteOf(theme);
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setPalette(widgetPalette(roles));
     QApplication::setFont(font(TextSize::Body));
-    application.setStyleSheet(styleSheet(roles, theme));
+    sheetNow() = styleSheet(roles, theme);
+    for (QWidget *window : QApplication::topLevelWidgets())
+        if (window->property(dressedProperty).toBool())
+            window->setStyleSheet(sheetNow());
 }
 
 } // namespace hammerline::wording
