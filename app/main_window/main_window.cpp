@@ -9,7 +9,7 @@
 #include "main_window/workshop_panel.h"
 #include "study_desk/study_desk.h"
 #include "wording/deed_text.h"
-#include "wording/dress.h"
+#include "wording/window_dress.h"
 #include "wording/wording.h"
 
 #include <QApplication>

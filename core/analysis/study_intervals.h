@@ -6,7 +6,8 @@
 // components that are unrestricted in sign", J. Statist. Comput. Simul. 35 (1990) 135-143, without the cross terms
 // between mean squares of one sign, which are small (from memory; the tests hold them against simulated studies, and
 // against generalized intervals, another method, on two published ones: the variances' limits differ by 4 % at most, of
-// the total by 12 %). Few people give wide intervals: with two or three of them that of reproducibility often begins at 0 and ends far out.
+// the total by 12 %). Few people give wide intervals: with two or three of them that of reproducibility often begins at
+// 0 and ends far out.
 
 #include "analysis/gauge_study.h"
 

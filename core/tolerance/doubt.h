@@ -19,7 +19,8 @@
 // - without a step beside the uncertainty, and for the W of a set, nobody knows what it holds, and both count in full.
 // Readings simulated through a study and a pass (the tests) lie within the expanded doubt in about 95 of 100 cases or
 // more, be the step fine or coarse beside the spread of hands and people; the doubt is at most an eighth too small (a
-// hand that spreads a seventh of a step) and a tenth too large. Counting both in full made it up to a quarter too large.
+// hand that spreads a seventh of a step) and a tenth too large. Counting both in full made it up to a quarter too
+// large.
 //
 // The status of a verdict does not follow from this (contract §5 judges by the set alone). It says what the status is
 // worth.

@@ -11,10 +11,10 @@ namespace hammerline {
 namespace {
 
 using nlohmann::json;
-using testing::HasSubstr;
 using test_support::fileText;
 using test_support::runCommand;
 using test_support::ScratchFolder;
+using testing::HasSubstr;
 
 class RejudgeCommand : public ::testing::Test {
 protected:
@@ -73,9 +73,9 @@ TEST_F(RejudgeCommand, WritesNothing)
 
 TEST_F(RejudgeCommand, RefusesWhatItDoesNotKnow)
 {
-    for (const std::vector<std::string> &more :
-         {std::vector<std::string>{"--tolerances", "no-such-set"}, {"--tolerances", "full-upright", "--passes", "some"},
-          {}}) {
+    for (const std::vector<std::string> &more : {std::vector<std::string>{"--tolerances", "no-such-set"},
+                                                 {"--tolerances", "full-upright", "--passes", "some"},
+                                                 {}}) {
         std::vector<std::string> call{"rejudge", m_book};
         call.insert(call.end(), more.begin(), more.end());
         const auto ran = runCommand(call);

@@ -6,8 +6,8 @@ class QWidget;
 
 namespace hammerline::wording {
 
-/// The stylesheet of the theme on a window and on all that it owns, dialogs too; now and after each applyTheme. A window
-/// is best dressed when it is whole. No theme applied yet: nothing.
+/// The stylesheet of the theme on a window and on all that it owns, dialogs too; now and after each applyTheme. A
+/// window is best dressed when it is whole. No theme applied yet: nothing.
 void dress(QWidget &window);
 
 } // namespace hammerline::wording
