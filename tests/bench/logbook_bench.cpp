@@ -7,6 +7,7 @@
 
 #include "logbook/logbook.h"
 #include "logbook/verify_history.h"
+#include "logbook/verify_instrument.h"
 
 #include <benchmark/benchmark.h>
 #include <sqlite3.h>
@@ -252,5 +253,21 @@ void verifyHistory(benchmark::State &state)
     state.SetItemsProcessed(state.iterations() * 100'000);
 }
 BENCHMARK(verifyHistory)->Unit(benchmark::kMillisecond);
+
+/// One of a hundred, each with a thousand readings: what stands before a record or a handing over.
+void verifyInstrument(benchmark::State &state)
+{
+    const Folder folder;
+    {
+        auto ours = workshop(folder.file("ours"));
+        for (int more = 2; more <= 100; ++more)
+            static_cast<void>(ours.addInstrument({.name = "Upright"}, stamp));
+        for (int instrument = 1; instrument <= 100; ++instrument)
+            static_cast<void>(ours.importPass({.instrument = instrument}, manyReadings(1'000), stamp));
+    }
+    for (auto _ : state)
+        benchmark::DoNotOptimize(logbook::verifyInstrument(folder.file("ours"), 50));
+}
+BENCHMARK(verifyInstrument)->Unit(benchmark::kMillisecond);
 
 } // namespace

@@ -99,6 +99,21 @@ TEST(VersionTables, AreDescribedAsTheStepsMakeThem)
               std::ssize(versionTables()) + 3);
 }
 
+TEST(VersionTables, AreAllInTheFirstStructureThatIsReadWithoutBeingBroughtUpToDate)
+{
+    const auto tablesAt = [](std::size_t steps) {
+        Database database = Database::inMemory();
+        makeSchema(database, schemaSteps().first(steps));
+        std::vector<std::string> made;
+        Statement tables = database.prepare("SELECT sql FROM sqlite_schema WHERE type = 'table' ORDER BY name");
+        while (tables.step())
+            made.push_back(tables.text(0));
+        return made;
+    };
+    EXPECT_EQ(tablesAt(firstReadableStructure), tablesAt(schemaSteps().size()));
+    EXPECT_NE(tablesAt(firstReadableStructure - 1), tablesAt(schemaSteps().size()));
+}
+
 TEST(UndoWalk, RedoOfRedoGoesOnWithTheSameDeed)
 {
     UndoWalk walk;
