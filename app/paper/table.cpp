@@ -8,7 +8,8 @@ namespace hammerline::paper {
 
 namespace {
 
-constexpr double gap = 8; ///< between columns
+constexpr double gap = 8;       ///< between columns
+constexpr double headRoom = 60; ///< what a head takes at most, and some air
 
 double heightOf(const std::vector<TextBlock> &blocks)
 {
@@ -48,7 +49,22 @@ void Table::head()
 
 void Table::row(const QStringList &cells, const std::vector<bool> &bold)
 {
-    const auto blocks = laidOut(cells, bold);
+    std::vector<TextBlock> blocks = laidOut(cells, bold);
+    const double most = m_sheet.fullRoom() - headRoom;
+    while (heightOf(blocks) > most) {
+        std::vector<TextBlock> first;
+        for (TextBlock &block : blocks) {
+            auto [fits, rest] = block.split(most);
+            first.push_back(std::move(fits));
+            block = std::move(rest);
+        }
+        setRow(first);
+    }
+    setRow(blocks);
+}
+
+void Table::setRow(const std::vector<TextBlock> &blocks)
+{
     const double height = heightOf(blocks) + 2 * m_padding;
     if (m_sheet.needRoom(height))
         head();

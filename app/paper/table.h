@@ -1,5 +1,6 @@
 #pragma once
-// A table that is set row by row onto a sheet. It breaks between rows, and its head stands again on every page.
+// A table that is set row by row onto a sheet. It breaks between rows, and its head stands again on every page; a row
+// that is higher than a page goes on behind the break.
 
 #include "paper/sheet.h"
 
@@ -29,6 +30,7 @@ public:
 
 private:
     void head();
+    void setRow(const std::vector<TextBlock> &blocks);
     [[nodiscard]] std::vector<TextBlock> laidOut(const QStringList &cells, const std::vector<bool> &bold) const;
     void place(const std::vector<TextBlock> &blocks);
     void line(double thickness, const QColor &colour);

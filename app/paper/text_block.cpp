@@ -7,6 +7,9 @@
 #include <QPainter>
 #include <QTextLayout>
 
+#include <algorithm>
+#include <cmath>
+
 namespace hammerline::paper {
 
 namespace {
@@ -58,13 +61,44 @@ QString elided(const QString &text, const TextStyle &style, double width)
     return metricsOf(style).elidedText(text, Qt::ElideRight, width, Qt::TextSingleLine);
 }
 
+QString drawable(const QString &text)
+{
+    constexpr char32_t plain = 0x250; // Latin: every font has it
+    constexpr char32_t replacement = 0xfffd;
+    if (std::ranges::all_of(text, [](QChar letter) { return letter.unicode() < plain; }))
+        return text;
+    const QFontMetricsF face = metricsOf({});
+    QString shown;
+    for (const char32_t point : text.toUcs4()) {
+        const bool isShown = point < plain || QChar::category(point) == QChar::Other_Format || face.inFontUcs4(point);
+        shown += QString::fromUcs4(isShown ? &point : &replacement, 1);
+    }
+    return shown;
+}
+
 TextBlock::TextBlock(const QString &text, const TextStyle &style, double width, Qt::Alignment alignment)
     : m_style(style)
 {
     if (text.isEmpty())
         return;
-    for (const QString &paragraph : text.split(QLatin1Char('\n')))
+    for (const QString &paragraph : drawable(text).split(QLatin1Char('\n')))
         breakParagraph(paragraph, width, alignment);
+}
+
+std::pair<TextBlock, TextBlock> TextBlock::split(double height) const
+{
+    const double step = m_style.size * m_style.leading;
+    const auto lines = static_cast<std::ptrdiff_t>(std::min(std::floor(height / step), std::round(m_height / step)));
+    const double taken = static_cast<double>(lines) * step;
+    TextBlock first = *this;
+    TextBlock rest = *this;
+    first.m_lines.erase(first.m_lines.begin() + lines, first.m_lines.end());
+    first.m_height = taken;
+    rest.m_lines.erase(rest.m_lines.begin(), rest.m_lines.begin() + lines);
+    rest.m_height -= taken;
+    for (Line &line : rest.m_lines)
+        line.baseline.ry() -= taken;
+    return {first, rest};
 }
 
 double TextBlock::firstBaseline() const

@@ -6,6 +6,7 @@
 #include <QPointF>
 #include <QString>
 
+#include <utility>
 #include <vector>
 
 class QPainter;
@@ -25,13 +26,18 @@ struct TextStyle {
 /// One line with an ellipsis where it is wider than `width`.
 [[nodiscard]] QString elided(const QString &text, const TextStyle &style, double width);
 
+/// What no font at hand can draw stands as U+FFFD: a page built to PDF/A points at no missing glyph.
+[[nodiscard]] QString drawable(const QString &text);
+
 class TextBlock {
 public:
     TextBlock() = default;
-    /// Breaks at blanks and at '\n'; a word wider than `width` is broken inside.
+    /// Breaks at blanks and at '\n'; a word wider than `width` is broken inside. What is not drawable is replaced.
     TextBlock(const QString &text, const TextStyle &style, double width, Qt::Alignment alignment = Qt::AlignLeft);
 
     [[nodiscard]] double height() const { return m_height; }
+    /// The lines that fit into `height`, and the rest.
+    [[nodiscard]] std::pair<TextBlock, TextBlock> split(double height) const;
     /// Baseline of the first line, below the block's top.
     [[nodiscard]] double firstBaseline() const;
     void paint(QPainter &painter, QPointF topLeft) const;

@@ -979,6 +979,10 @@ Unterschied</translation>
         <source>accepted</source>
         <translation>angenommen</translation>
     </message>
+    <message>
+        <source>Renewed: %1 and more.</source>
+        <translation>Erneuert: %1 und mehr.</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>

@@ -979,6 +979,10 @@ difference</translation>
         <source>accepted</source>
         <translation>accepted</translation>
     </message>
+    <message>
+        <source>Renewed: %1 and more.</source>
+        <translation>Renewed: %1 and more.</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>

@@ -53,10 +53,10 @@ QString verdictText(const Context &context, const Verdict &verdict)
 
 void setMeasured(Sheet &sheet, const Context &context)
 {
-    std::vector<Column> columns{{Record::tr("note"), 34}, {Record::tr("measure"), 58}, {Record::tr("verdict"), 58}};
+    std::vector<Column> columns{{Record::tr("note"), 34}, {Record::tr("measure"), 58}, {Record::tr("verdict"), 64}};
     if (context.hasBefore())
-        columns.push_back({context.foundName(), 60, Qt::AlignRight});
-    columns.push_back({context.leftName(), 60, Qt::AlignRight});
+        columns.push_back({context.foundName(), 66, Qt::AlignRight});
+    columns.push_back({context.leftName(), 66, Qt::AlignRight});
     columns.push_back({QString(), 6});
     columns.push_back({Record::tr("what it means"), 0});
     Table table(sheet, columns);

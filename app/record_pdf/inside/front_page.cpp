@@ -47,10 +47,16 @@ void setBlock(Sheet &sheet, const QString &text, const TextStyle &style, double 
     sheet.skip(block.height() + style.size * 0.5);
 }
 
-void setTitle(Sheet &sheet, const Context &context)
+/// What gives way where there is much to say.
+struct FrontForm {
+    double pictures = 1; ///< height of the pictures of the keyboard, in usual ones
+    bool portrait = true;
+};
+
+void setTitle(Sheet &sheet, const Context &context, const FrontForm &form)
 {
     const auto &record = context.record;
-    const QImage portrait = portraitOf(record);
+    const QImage portrait = form.portrait ? portraitOf(record) : QImage();
     constexpr QSizeF portraitSize(128, 96);
     const QRectF body = sheet.body();
     const double top = sheet.y();
@@ -163,6 +169,17 @@ QString measuredSentence(const Context &context)
         .arg(mended);
 }
 
+constexpr qsizetype mostOfTheRenewed = 120;
+
+/// Cut behind a word where it is longer than the renewed may be.
+QString shortened(const QString &thing)
+{
+    if (thing.size() <= mostOfTheRenewed)
+        return thing;
+    const qsizetype blank = thing.lastIndexOf(QLatin1Char(' '), mostOfTheRenewed);
+    return thing.left(blank > 0 ? blank : mostOfTheRenewed) + QStringLiteral("\u2026");
+}
+
 /// What was renewed, each thing once, as far as two lines go; the log of work has the rest.
 QString renewedSentence(const Context &context)
 {
@@ -172,9 +189,11 @@ QString renewedSentence(const Context &context)
             things << fromCore(entry.what);
     if (things.isEmpty())
         return {};
-    const QString sentence = QLatin1Char(' ') + Record::tr("Renewed: %1.").arg(things.join(QStringLiteral(", ")));
-    constexpr int most = 140;
-    return sentence.size() <= most ? sentence : sentence.left(most).trimmed() + QStringLiteral("\u2026");
+    QString told = shortened(things.takeFirst());
+    while (!things.isEmpty() && told.size() + things.first().size() < mostOfTheRenewed)
+        told += QStringLiteral(", ") + things.takeFirst();
+    return QLatin1Char(' ') +
+           (things.isEmpty() ? Record::tr("Renewed: %1.") : Record::tr("Renewed: %1 and more.")).arg(told);
 }
 
 QString workSentence(const Context &context)
@@ -296,12 +315,12 @@ TextBlock footOfFrontPage(const Sheet &sheet, const Context &context)
     return {text, quietText, sheet.body().width()};
 }
 
-/// The whole page with its pictures of the keyboard `pictures` times as high as usual; how far it runs into its foot.
-double setFront(Sheet &sheet, const Context &context, double pictures)
+/// The whole page; how far it runs into its foot.
+double setFront(Sheet &sheet, const Context &context, const FrontForm &form)
 {
-    setTitle(sheet, context);
+    setTitle(sheet, context, form);
     setFigure(sheet, context);
-    setPicture(sheet, context, pictures);
+    setPicture(sheet, context, form.pictures);
     sheet.paragraph(workSentence(context), storyText);
     const TextBlock foot = footOfFrontPage(sheet, context);
     setMeanings(sheet, context, sheet.room() - foot.height() - restHeight(context, sheet.body().width()) - 20);
@@ -315,14 +334,15 @@ double setFront(Sheet &sheet, const Context &context, double pictures)
 
 void setFrontPage(Sheet &sheet, const Context &context)
 {
-    // Where there is much to say, the keyboard gives way: set for trial, then in earnest.
-    double pictures = 1;
-    for (; pictures > 0.6; pictures -= 0.1) {
-        Sheet trial(sheet.pageSize());
-        if (setFront(trial, context, pictures) <= 0)
-            break;
-    }
-    (void)setFront(sheet, context, pictures);
+    // Where there is much to say, the keyboard gives way, then the portrait: set for trial, then in earnest.
+    FrontForm form;
+    for (const FrontForm &least : {FrontForm{0.6, true}, FrontForm{0.4, false}})
+        for (form = {1, least.portrait}; form.pictures > least.pictures; form.pictures -= 0.1) {
+            Sheet trial(sheet.pageSize());
+            if (setFront(trial, context, form) <= 0)
+                return (void)setFront(sheet, context, form);
+        }
+    (void)setFront(sheet, context, form);
 }
 
 } // namespace hammerline::record_pdf

@@ -225,19 +225,16 @@ void setIssue(Sheet &sheet, const Context &context)
     setSale(sheet, context);
 }
 
-/// The last lines of the last page: what shows a history that was written anew.
-void setHistory(Sheet &sheet, const Context &context)
+/// The last lines of the last page: what shows a history that was written anew. Empty: it comes from no logbook.
+QString historyText(const sale_record::HistoryPin &history)
 {
-    const auto &history = context.record.history;
     if (history.deed == 0)
-        return;
-    sheet.skip(6);
-    sheet.paragraph(Record::tr("The logbook that this record was made from stood at entry %1 of its history, whose "
-                               "digest (SHA-256) is\n%2\nWhoever keeps the logbook can be asked to show that it "
-                               "still holds this entry.")
-                        .arg(history.deed)
-                        .arg(fromCore(seal::groupedFingerprint(history.digest))),
-                    smallText);
+        return {};
+    return Record::tr("The logbook that this record was made from stood at entry %1 of its history, whose digest "
+                      "(SHA-256) is\n%2\nWhoever keeps the logbook can be asked to show that it still holds this "
+                      "entry.")
+        .arg(history.deed)
+        .arg(fromCore(seal::groupedFingerprint(history.digest)));
 }
 
 } // namespace
@@ -269,15 +266,19 @@ void setMethod(Sheet &sheet, const Context &context)
 
 void setCautions(Sheet &sheet, const Context &context)
 {
-    sheet.chapterHere(Record::tr("Cautions"), 60.0 + 44.0 * static_cast<double>(context.record.cautions.size()));
+    std::vector<std::pair<QString, TextStyle>> paragraphs;
     for (const sale_record::Caution caution : context.record.cautions)
-        sheet.paragraph(cautionText(caution));
-    sheet.paragraph(
-        Record::tr(
-            "These are the usual cautions of the trade and no legal advice. The law of your country, local rules and "
-            "licensed practice come before them."),
-        quietText);
-    setHistory(sheet, context);
+        paragraphs.emplace_back(cautionText(caution), bodyText);
+    paragraphs.emplace_back(Record::tr("These are the usual cautions of the trade and no legal advice. The law of your "
+                                       "country, local rules and licensed practice come before them."),
+                            quietText);
+    paragraphs.emplace_back(historyText(context.record.history), smallText);
+    double height = 70; // of the heading
+    for (const auto &[text, style] : paragraphs)
+        height += TextBlock(text, style, sheet.body().width()).height() + style.size;
+    sheet.chapterHere(Record::tr("Cautions"), height);
+    for (const auto &[text, style] : paragraphs)
+        sheet.paragraph(text, style);
 }
 
 } // namespace hammerline::record_pdf

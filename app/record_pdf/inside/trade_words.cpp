@@ -251,7 +251,7 @@ QString sourceWords(const std::string &source)
 
 sale_record::SaleRecord inTradeWords(sale_record::SaleRecord record)
 {
-    const auto put = [](std::string &text) { text = tradeWords(text).toStdString(); };
+    const auto put = [](std::string &text) { text = paper::drawable(tradeWords(text)).toStdString(); };
     for (keyboard::Section &section : record.instrument.sections)
         put(section.name);
     for (auto *fittings : {&record.instrument.stringing, &record.instrument.dampers})

@@ -7,6 +7,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace hammerline::record_pdf {
 
 namespace {
@@ -17,6 +19,7 @@ using dossier::Moment;
 using dossier::WorkEntry;
 
 constexpr TextStyle tableText{8, false, 0, 1.4};
+constexpr double captionGap = 4; ///< below its photograph
 
 QString joined(const QStringList &parts)
 {
@@ -105,15 +108,20 @@ QString captionOf(const dossier::Photograph &photograph)
     return joined({nameOf(photograph.moment), fromCore(photograph.view), fromCore(photograph.caption)});
 }
 
+/// Null: nothing stands there.
+TextBlock captionBlock(const dossier::Photograph *photograph, double width)
+{
+    return photograph ? TextBlock(captionOf(*photograph), quietText, width) : TextBlock();
+}
+
 void setPhotograph(Sheet &sheet, const Context &context, const dossier::Photograph *photograph, const QRectF &place)
 {
     if (photograph == nullptr)
         return;
-    const QImage picture = pictureOf(context.record, *photograph);
-    const TextBlock caption(captionOf(*photograph), quietText, place.width());
-    sheet.later([picture, caption, place](QPainter &painter) {
-        paintPicture(painter, place.adjusted(0, 0, 0, -26), picture);
-        caption.paint(painter, {place.left(), place.bottom() - 22});
+    sheet.later([picture = pictureOf(context.record, *photograph), caption = captionBlock(photograph, place.width()),
+                 place](QPainter &painter) {
+        paintPicture(painter, place, picture);
+        caption.paint(painter, place.bottomLeft() + QPointF(0, captionGap));
     });
 }
 
@@ -122,16 +130,19 @@ void setPhotographs(Sheet &sheet, const Context &context)
     const auto pairs = dossier::pairsOf(context.record.dossier.photographs);
     if (pairs.empty())
         return;
-    sheet.heading(Record::tr("Photographs"));
     constexpr double gap = 12;
     const double width = (sheet.body().width() - gap) / 2;
-    const double height = width * 0.75 + 26;
+    const double height = width * 0.75;
+    sheet.needRoom(height + 70); // the heading stands over a picture
+    sheet.heading(Record::tr("Photographs"));
     for (const dossier::PhotographPair &pair : pairs) {
-        sheet.needRoom(height);
+        const double captions = captionGap + std::max(captionBlock(pair.received, width).height(),
+                                                      captionBlock(pair.leaving, width).height());
+        sheet.needRoom(height + captions);
         const QRectF left(sheet.body().left(), sheet.y(), width, height);
         setPhotograph(sheet, context, pair.received, left);
         setPhotograph(sheet, context, pair.leaving, left.translated(width + gap, 0));
-        sheet.skip(height + 8);
+        sheet.skip(height + captions + 10);
     }
 }
 

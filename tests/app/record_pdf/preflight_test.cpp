@@ -56,6 +56,15 @@ TEST(Preflight, FindsNothingInASealedRecordButThatItIsPartThree)
     expectOnlyAllowed(support::sampleRecord({}), {});
 }
 
+TEST(Preflight, FindsNoMoreWhereALetterIsInNoFont)
+{
+    auto input = fullInput();
+    for (std::string *text : {&input.instrument.name, &input.instrument.maker, &input.concessions.front().reason})
+        *text += " \u0378\U000e0fff";
+    input.instrument.sections.front().name += " \u0378";
+    expectOnlyAllowed(sale_record::assemble(input).value(), {});
+}
+
 TEST(Preflight, FindsNoMoreInAGermanRecordWithPhotographs)
 {
     LanguageOfRecord german(Language::German);
