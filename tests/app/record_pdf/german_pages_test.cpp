@@ -132,14 +132,16 @@ TEST_F(GermanPages, SourcesOfTheBuiltInSetsAreSaidInGermanAndTitlesStay)
                                        "howtotunepianos.com, How to Regulate a Piano (S28)"};
     const QRegularExpression label(QStringLiteral("(?:^|; )(?:low|target|high|step): "));
     int figures = 0;
-    for (const auto &builtIn : exchange::builtInToleranceSets())
-        for (const auto &[quantity, entry] : exchange::findToleranceSet(std::string(builtIn.id)).value().set.entries)
+    for (const auto &builtIn : exchange::builtInToleranceSets()) {
+        const auto set = exchange::findToleranceSet(std::string(builtIn.id)).value().set;
+        for (const auto &[quantity, entry] : set.entries)
             for (const std::string &source : sourcesOf(entry))
                 for (const QString &figure : QString::fromStdString(source).split(label, Qt::SkipEmptyParts)) {
                     const std::string said = figure.toStdString();
                     EXPECT_TRUE(tradeWords(said) != figure || titles.contains(said)) << said;
                     ++figures;
                 }
+    }
     EXPECT_GT(figures, 100);
 }
 
