@@ -151,7 +151,7 @@ TEST_F(JudgeShopTest, ALockedFileIsABrokenWorld)
 
 TEST_F(JudgeShopTest, WhereOneThreadMeetsDamageTheWholeIsABrokenWorld)
 {
-    fill(30);
+    fill(29); // the last is a grand
     RawDatabase(file()).run("UPDATE reading SET quantity = quantity + 90 WHERE pass = (SELECT max(pass) FROM reading)");
     for (const unsigned threads : {1u, 3u}) {
         Course course;
