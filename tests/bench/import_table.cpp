@@ -296,6 +296,7 @@ int main(int argc, char **argv)
 {
     if (argc < 2)
         return 2;
+    std::setvbuf(stdout, nullptr, _IOLBF, 0); // a line is to be seen as soon as it is known
     const std::string folder = argv[1];
     const int wanted = argc > 2 ? std::atoi(argv[2]) : 1'000'000;
     const int files = std::max(100, (wanted + ofPass - 1) / ofPass);
