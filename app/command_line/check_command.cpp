@@ -6,6 +6,7 @@
 
 #include "exchange/answers_json.h"
 #include "exchange/built_in.h"
+#include "tolerance/doubt.h"
 
 namespace hammerline::command_line {
 namespace {
@@ -41,15 +42,18 @@ public:
                                   .compass = options.value().compass,
                                   .judgement = tolerance::judge(values, set, options.value().compass, {}),
                                   .set = set};
-        return answerTo(checked);
+        return answerTo(checked, readings.value());
     }
 
 private:
-    Answer answerTo(const CheckedFile &checked) const
+    Answer answerTo(CheckedFile checked, const std::vector<readings::Reading> &readings) const
     {
         const auto summaries = analysis::summarise(checked.judgement, &checked.set);
-        return {.text = m_json ? exchange::checkJson(checked.judgement, summaries) : checkText(checked, summaries),
-                .status = checked.judgement.anyOutOrMissing() ? NotConforming : Done};
+        const ExitStatus status = checked.judgement.anyOutOrMissing() ? NotConforming : Done;
+        if (m_json)
+            return {.text = exchange::checkJson(checked.judgement, summaries), .status = status};
+        tolerance::weighDoubt(checked.judgement, readings, {}); // a file names no gauge
+        return {.text = checkText(checked, summaries), .status = status};
     }
 
     std::string m_file;

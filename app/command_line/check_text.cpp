@@ -80,6 +80,11 @@ std::string notesByQuantity(const std::string &title, const std::vector<Verdict>
     return table.empty() ? std::string() : "\n" + title + "\n" + table.text();
 }
 
+bool isInByDoubt(const Verdict &verdict)
+{
+    return verdict.status == Status::In && verdict.withinDoubt();
+}
+
 std::string countsLine(const std::vector<Verdict> &verdicts)
 {
     const auto count = [&](Status status) {
@@ -95,6 +100,9 @@ std::string countsLine(const std::vector<Verdict> &verdicts)
                                      " missing of " + std::to_string(judged);
     if (count(Status::Marginal) > 0)
         line += "; " + std::to_string(count(Status::Marginal)) + " within the gauge's doubt";
+    const auto doubtful = std::ranges::count_if(verdicts, isInByDoubt);
+    if (doubtful > 0)
+        line += "; " + std::to_string(doubtful) + " in, but within the doubt of the reading";
     return line + ".\n";
 }
 
@@ -106,6 +114,8 @@ std::string checkText(const CheckedFile &checked, const analysis::Summaries &sum
     return headLine(checked) + summaryTable(summaries) + countsLine(verdicts) +
            listed("Out, worst first", worstFirst(verdicts, Status::Out)) +
            listed("Marginal, inside but within the gauge's doubt of a limit", worstFirst(verdicts, Status::Marginal)) +
+           notesByQuantity("In, but nearer to a limit than the set's uncertainty and the digits written down can tell",
+                           verdicts, isInByDoubt) +
            notesByQuantity("Missing", verdicts, [](const Verdict &v) { return v.status == Status::Missing; }) +
            notesByQuantity("Uneven with the note below", verdicts, [](const Verdict &v) { return v.uneven; });
 }

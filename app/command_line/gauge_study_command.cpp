@@ -11,6 +11,8 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 namespace hammerline::command_line {
 namespace {
 
@@ -46,7 +48,19 @@ std::string spreadText(const analysis::GaugeStudy &study)
     return table.text();
 }
 
-std::string studyText(const analysis::GaugeStudy &study)
+/// What to put where, so that a set counts with what was found (contract: entries of a tolerance set).
+std::string memberText(const analysis::GaugeStudy &study, units::Dimension dimension)
+{
+    constexpr double thousandth = 0.001, slack = 1e-6; // rounded up to the micrometre or milligram
+    const double upwards = std::ceil(study.expandedUncertainty / thousandth - slack) * thousandth;
+    return fmt::format(
+        "To judge by it, put into the quantity's entry of a tolerance set, and the study into its \"source\":\n"
+        "  \"expanded_uncertainty_{0}\": {1:.3f}, \"coverage_factor\": 2, \"rule\": \"guarded\"\n"
+        "(A scale whose step s is so coarse that 0.577 s is more: that, in the place of it.)\n\n",
+        units::displaySymbol(dimension), upwards);
+}
+
+std::string studyText(const analysis::GaugeStudy &study, units::Dimension dimension)
 {
     const std::string kinds = study.distinctCategories
                                   ? fmt::format("; kinds of note it tells apart: {}", *study.distinctCategories)
@@ -54,7 +68,7 @@ std::string studyText(const analysis::GaugeStudy &study)
     return fmt::format("{} notes, {} people, {} takes\n\n", study.notes, study.people, study.takes) +
            spreadText(study) +
            fmt::format("\nExpanded uncertainty (k = 2): {:.3f}{}.\n\n", study.expandedUncertainty, kinds) +
-           anovaText(study) +
+           memberText(study, dimension) + anovaText(study) +
            (study.interactionPooled ? "Notes and people are tested against interaction and repeatability together.\n"
                                     : "");
 }
@@ -85,7 +99,8 @@ public:
         const auto study = analysis::gaugeStudy(trials.value());
         if (!study)
             return blamed(study.faults());
-        return Answer{.text = m_json ? exchange::gaugeStudyJson(study.value()) : studyText(study.value())};
+        const auto dimension = trials.value().front().value.dimension();
+        return Answer{.text = m_json ? exchange::gaugeStudyJson(study.value()) : studyText(study.value(), dimension)};
     }
 
 private:

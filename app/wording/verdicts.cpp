@@ -42,8 +42,9 @@ QString outSentence(const tolerance::Verdict &verdict, const NumberForm &form)
     const auto halfWidths = verdict.halfWidths();
     const bool little = halfWidths && *halfWidths <= littleUpTo;
     const QString pattern = little ? translated("%1 %2; a little %3") : translated("%1 %2; %3");
-    return pattern.arg(sizeText(*verdict.deviation, form), directionText(verdict.quantity, direction),
-                       remedyText(verdict.quantity, direction));
+    const QString sentence = pattern.arg(sizeText(*verdict.deviation, form), directionText(verdict.quantity, direction),
+                                         remedyText(verdict.quantity, direction));
+    return verdict.withinDoubt() ? translated("%1; out, but within the gauge's doubt").arg(sentence) : sentence;
 }
 
 QString insideSentence(const tolerance::Verdict &verdict, const NumberForm &form)

@@ -43,9 +43,9 @@ enum class Direction { TooSmall, OnTarget, TooLarge };
 /// What brings the value back: "later", "deeper"; empty on target.
 [[nodiscard]] QString remedyText(catalogue::Quantity quantity, Direction direction);
 
-/// "0.3 mm too far from the string; a little later". Of a reading inside its limits: "On target" or "0.1 mm above
-/// target, within limits", or "…, in, but within the gauge's doubt" where that reaches over a limit. "a little" falls away beyond two half-widths. Missing and unjudged have sentences of their
-/// own.
+/// "0.3 mm too far from the string; a little later" ("a little" up to two half-widths). Inside: "On target" or "0.1 mm
+/// above target, within limits". Either ends "in, but within the gauge's doubt" (or "out, but") where that reaches over
+/// a limit. Missing and unjudged have sentences of their own.
 [[nodiscard]] QString verdictSentence(const tolerance::Verdict &verdict, const NumberForm &form);
 /// "2.4 to 4.0 mm, target 3.2"; "at least 0.5 mm, target 1.0"; "target 3.2 mm"; empty where nothing is judged.
 [[nodiscard]] QString limitsText(const tolerance::Limits &limits, const NumberForm &form);

@@ -216,7 +216,7 @@ int pairsInsideOf(const PassPart &part)
 int pairsInDoubtOf(const PassPart &part)
 {
     return static_cast<int>(std::ranges::count_if(part.judgement.verdicts, [](const Verdict &verdict) {
-        return verdict.status == Status::In && verdict.withinDoubt();
+        return (verdict.status == Status::In || verdict.status == Status::Marginal) && verdict.withinDoubt();
     }));
 }
 

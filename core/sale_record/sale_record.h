@@ -141,7 +141,7 @@ struct RecordInput {
 /// Judged pairs of one pass, and those of them that are inside (in or marginal).
 [[nodiscard]] int judgedPairsOf(const PassPart &part);
 [[nodiscard]] int pairsInsideOf(const PassPart &part);
-/// Pairs with the verdict "in" that lie nearer to a limit than their doubt (gauge, people, how finely it was read off).
+/// Pairs inside (in or marginal) that lie nearer to a limit than their doubt (gauge, people, how finely it was read off).
 [[nodiscard]] int pairsInDoubtOf(const PassPart &part);
 
 /// Refused where no pass has a reading, or the set is for the other action.

@@ -4,6 +4,18 @@
 <context>
     <name>Record</name>
     <message>
+        <source>%1: uncertainty %2 (k = 2), from the gauge study of “%3”, %4.</source>
+        <translation>%1: Unsicherheit %2 (k = 2), aus der Messmittelstudie von „%3“, %4.</translation>
+    </message>
+    <message>
+        <source>How finely they were read off makes up %1 % of that doubt (of its variance, the median of the readings); the rest is gauge and people.</source>
+        <translation>Wie fein sie abgelesen sind, macht %1 % dieses Messzweifels aus (seiner Varianz, Median der Messwerte); das Übrige sind Messmittel und Personen.</translation>
+    </message>
+    <message>
+        <source>Neither the gauge nor the set states an uncertainty, so that only how finely the readings were read off is counted.</source>
+        <translation>Weder das Messmittel noch der Satz gibt eine Unsicherheit an, sodass nur zählt, wie fein die Messwerte abgelesen sind.</translation>
+    </message>
+    <message>
         <source>Exceptions</source>
         <translation>Ausnahmen</translation>
     </message>
@@ -1157,6 +1169,10 @@ Unterschied</translation>
 <context>
     <name>wording</name>
     <message>
+        <source>%1; out, but within the gauge&apos;s doubt</source>
+        <translation>%1; außerhalb, aber innerhalb des Messzweifels</translation>
+    </message>
+    <message>
         <source>Key height</source>
         <translation>Tastenhöhe</translation>
     </message>
@@ -1643,6 +1659,10 @@ Unterschied</translation>
 </context>
 <context>
     <name>trade</name>
+    <message>
+        <source>Limits and targets: no source.</source>
+        <translation>Grenzen und Zielwerte: ohne Quelle.</translation>
+    </message>
     <message>
         <source>low bass</source>
         <translation>tiefer Bass</translation>

@@ -4,6 +4,18 @@
 <context>
     <name>Record</name>
     <message>
+        <source>%1: uncertainty %2 (k = 2), from the gauge study of “%3”, %4.</source>
+        <translation>%1: uncertainty %2 (k = 2), from the gauge study of “%3”, %4.</translation>
+    </message>
+    <message>
+        <source>How finely they were read off makes up %1 % of that doubt (of its variance, the median of the readings); the rest is gauge and people.</source>
+        <translation>How finely they were read off makes up %1 % of that doubt (of its variance, the median of the readings); the rest is gauge and people.</translation>
+    </message>
+    <message>
+        <source>Neither the gauge nor the set states an uncertainty, so that only how finely the readings were read off is counted.</source>
+        <translation>Neither the gauge nor the set states an uncertainty, so that only how finely the readings were read off is counted.</translation>
+    </message>
+    <message>
         <source>Exceptions</source>
         <translation>Exceptions</translation>
     </message>
@@ -1157,6 +1169,10 @@ difference</translation>
 <context>
     <name>wording</name>
     <message>
+        <source>%1; out, but within the gauge&apos;s doubt</source>
+        <translation>%1; out, but within the gauge&apos;s doubt</translation>
+    </message>
+    <message>
         <source>Key height</source>
         <translation>Key height</translation>
     </message>
@@ -1643,6 +1659,10 @@ difference</translation>
 </context>
 <context>
     <name>trade</name>
+    <message>
+        <source>Limits and targets: no source.</source>
+        <translation>Limits and targets: no source.</translation>
+    </message>
     <message>
         <source>low bass</source>
         <translation>low bass</translation>

@@ -12,7 +12,7 @@ struct CheckedFile {
     std::string file{};
     std::string setId{};
     keyboard::Compass compass{};
-    tolerance::Judgement judgement{};
+    tolerance::Judgement judgement{}; ///< doubt weighed, where it is to be told
     tolerance::ToleranceSet set{};
 };
 

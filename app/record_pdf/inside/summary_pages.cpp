@@ -9,6 +9,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace hammerline::record_pdf {
 
 namespace {
@@ -81,6 +83,37 @@ void setStates(Sheet &sheet, const Context &context)
     sheet.skip(8);
 }
 
+using tolerance::Verdict;
+
+/// Does the doubt hold anything but how finely the readings were read off?
+bool gaugeIsKnown(const sale_record::PassPart &part)
+{
+    return std::ranges::any_of(part.judgement.verdicts,
+                               [](const Verdict &verdict) { return verdict.doubt && verdict.doubt->gauge > 0; });
+}
+
+/// Median over the readings, 0 to 1; absent where nothing is known of any.
+std::optional<double> shareOfReadingOff(const sale_record::PassPart &part)
+{
+    std::vector<double> shares;
+    for (const Verdict &verdict : part.judgement.verdicts)
+        if (verdict.doubt)
+            shares.push_back(verdict.doubt->shareOfResolution());
+    return shares.empty() ? std::nullopt : std::optional(analysis::medianOf(std::move(shares)));
+}
+
+/// What the doubt is made of.
+QString doubtWords(const sale_record::PassPart &part, const Context &context)
+{
+    if (!gaugeIsKnown(part))
+        return Record::tr("Neither the gauge nor the set states an uncertainty, so that only how finely the readings "
+                          "were read off is counted.");
+    const double share = shareOfReadingOff(part).value_or(0);
+    return Record::tr("How finely they were read off makes up %1 % of that doubt (of its variance, the median of the "
+                      "readings); the rest is gauge and people.")
+        .arg(wording::numberText(100 * share, 0, context.form));
+}
+
 /// In plain words: what is inside, and could yet be outside by the doubt of the measuring.
 void setDoubt(Sheet &sheet, const Context &context)
 {
@@ -90,6 +123,7 @@ void setDoubt(Sheet &sheet, const Context &context)
                                   : Record::tr("Readings as left that are inside their limits, but nearer to one than "
                                                "the doubt of the measuring (gauge, people, reading off): %1.")
                                         .arg(doubtful));
+    sheet.paragraph(doubtWords(context.record.asLeft, context), quietText);
     sheet.skip(4);
 }
 

@@ -2,6 +2,8 @@
 
 #include "record_pdf/inside/record_words.h"
 
+#include "wording/wording.h"
+
 #include <QRegularExpression>
 
 #include <map>
@@ -129,6 +131,7 @@ namespace {
                       "Damper timing is not judged, because the top notes have no dampers; half of the blow is "
                       "the usual figure."),
     QT_TRANSLATE_NOOP("trade", "Touch weights are judged by a set of their own."),
+    QT_TRANSLATE_NOOP("trade", "Limits and targets: no source."),
     QT_TRANSLATE_NOOP("trade",
                       "It judges nothing but down weight and up weight, taken at the front of the key with the "
                       "dampers lifted."),
@@ -212,6 +215,40 @@ QString ofSentences(const QString &text)
     return sentences.join(QLatin1Char(' '));
 }
 
+/// What tolerance/found_uncertainty.h writes into a source; empty for anything else.
+QString ofFoundUncertainty(const QString &line)
+{
+    static const QRegularExpression form(QStringLiteral(
+        "^Uncertainty of ([a-z-]+): ([0-9.]+ (?:mm|g)) \\(k = 2\\), from the gauge study of \"(.*)\", ([0-9-]+)\\.$"));
+    const auto found = form.match(line);
+    const QString id = found.captured(1).replace(QLatin1Char('-'), QLatin1Char('_'));
+    const auto quantity = catalogue::findQuantity(id.toStdString());
+    if (!quantity)
+        return {};
+    return Record::tr("%1: uncertainty %2 (k = 2), from the gauge study of \u201C%3\u201D, %4.")
+        .arg(wording::nameOf(*quantity), found.captured(2), found.captured(3), found.captured(4));
+}
+
+/// Line by line.
+std::string ofSetSource(const std::string &source)
+{
+    QStringList lines = fromCore(source).split(QLatin1Char('\n'));
+    for (QString &line : lines) {
+        const QString found = ofFoundUncertainty(line);
+        line = found.isEmpty() ? tradeWords(line.toStdString()) : found;
+    }
+    return lines.join(QLatin1Char('\n')).toStdString();
+}
+
+/// "Full-size upright, reference (rule 3)": what it was made with, in brackets, stays.
+std::string ofSetName(const std::string &name)
+{
+    const auto bracket = name.find(" (");
+    if (bracket == std::string::npos)
+        return tradeWords(name).toStdString();
+    return tradeWords(name.substr(0, bracket)).toStdString() + name.substr(bracket);
+}
+
 } // namespace
 
 QString tradeWords(const std::string &typed)
@@ -267,8 +304,8 @@ sale_record::SaleRecord inTradeWords(sale_record::SaleRecord record)
         if (part != nullptr)
             for (sale_record::FeltFault &felt : part->felt)
                 put(felt.fault);
-    put(record.set.name);
-    put(record.set.source);
+    record.set.name = ofSetName(record.set.name);
+    record.set.source = ofSetSource(record.set.source);
     put(record.set.remark);
     if (record.since)
         for (analysis::Drift &drift : record.since->changes)

@@ -51,6 +51,18 @@ TEST_F(Check, EndsWithOneWhereANoteIsOut)
     EXPECT_NE(ran.out.find("1.25 mm too far from the string"), std::string::npos) << ran.out;
 }
 
+TEST_F(Check, TellsWhatIsInOnlyByTheDigitsWrittenDown)
+{
+    const auto coarse = check("note,let_off\nA0,5/32\n", {"--last", "A0"}); // 3.97 mm, read to 1/32 in: 0.458 mm
+    EXPECT_EQ(coarse.status, 0);
+    EXPECT_NE(coarse.out.find("All 1 pair inside; 1 in, but within the doubt of the reading."), std::string::npos)
+        << coarse.out;
+    const auto fine = check("note,let_off\nA0,3.969\n", {"--last", "A0"});
+    EXPECT_NE(fine.out.find("All 1 pair inside.\n"), std::string::npos) << fine.out;
+    EXPECT_EQ(checkJson("note,let_off\nA0,5/32\n", {"--last", "A0"})["readings"][0]["conformance_probability"], 1)
+        << "the JSON answer keeps to the set's own uncertainty, which is 0 here";
+}
+
 TEST_F(Check, EndsWithOneWhereANoteIsMissing)
 {
     const auto ran = check("note,let_off\nA0,3\n", {"--last", "C1"});

@@ -27,6 +27,23 @@ TEST(GaugeStudyCommand, CountsTheSampleTrials)
               std::string::npos);
 }
 
+TEST(GaugeStudyCommand, SaysWhatASetTakesOverAndTheSetTakesIt)
+{
+    const ScratchFolder folder;
+    const auto told = runCommand({"gauge-study", sampleData("trials/let-off-gauge.csv")}).out;
+    const auto from = told.find("\"expanded_uncertainty_mm\"");
+    ASSERT_NE(from, std::string::npos) << told;
+    const std::string members = told.substr(from, told.find('\n', from) - from);
+    const auto set = folder.write(
+        "set.json", R"({"format": "hammerline-tolerance-set", "version": 1, "name": "studied", "action": "vertical",
+        "quantities": {"let_off": {"points": [{"note": 1, "low_mm": 2, "target_mm": 3, "high_mm": 4}], )" +
+                        members + "}}}");
+    const auto readings = folder.write("readings.csv", "note,let_off\nA0,3.999\n");
+    const auto ran = runCommand({"check", readings, "--tolerances", set, "--last", "A0", "--json"});
+    ASSERT_EQ(ran.status, 0) << ran.err;
+    EXPECT_EQ(json::parse(ran.out)["readings"][0]["status"], "marginal");
+}
+
 TEST(GaugeStudyCommand, AStudyThatIsNotBalancedIsRefusedByName)
 {
     const ScratchFolder folder;

@@ -12,6 +12,7 @@
 #include "support/bad_cable.h"
 
 #include <QApplication>
+#include <QCheckBox>
 #include <QDialog>
 #include <QDir>
 #include <QPlainTextEdit>
@@ -118,6 +119,26 @@ TEST_F(StudyViewTest, APassBegunWithAStudiedGaugeDoubtsItsVerdictsByTheStudy)
     EXPECT_TRUE(verdict->withinDoubt());
 }
 
+TEST_F(StudyViewTest, TheSetOfTheInstrumentTakesOverWhatTheStudyFound)
+{
+    const auto study = studied();
+    const auto window = openWindow();
+    trigger(*window, "chooseSet");
+    auto *chooser = part<QDialog>(*window, "toleranceChooser");
+    EXPECT_TRUE(part<QWidget>(*chooser, "studiedRow")->isVisible());
+    part<QCheckBox>(*chooser, "studiedGuarded")->setChecked(true);
+    part<QPushButton>(*chooser, "studiedTake")->click();
+    part<QPushButton>(*chooser, "formAccept")->click();
+    const auto found = study_desk::findingsOf(shop.book, study, nullptr).value();
+    const auto set = setOf(*window->workshop().instrument()).value();
+    const auto &entry = set.entries.at(catalogue::Quantity::LetOff);
+    EXPECT_EQ(entry.expandedUncertainty, study_desk::uncertaintyOf(found));
+    EXPECT_EQ(entry.rule, tolerance::Rule::Guarded);
+    EXPECT_NE(set.source.find("gauge study of \"rule 3\""), std::string::npos) << set.source;
+    trigger(*window, "chooseSet");
+    EXPECT_NE(part<QLabel>(*window, "toleranceAbout")->text().indexOf("rule 3"), -1) << "its own set is preselected";
+}
+
 TEST_F(StudyViewTest, AGaugeOnItsCableReadsForTheStudyInViewAndForTheBenchElse)
 {
     const QString link = folder.filePath("gauge");
@@ -203,6 +224,12 @@ TEST_P(StudyPictures, OfPlanningTakingAndFindings)
         part<QRadioButton>(*window, chart)->click();
         save(*window, chart);
     }
+    trigger(*window, "chooseSet");
+    auto *chooser = part<QDialog>(*window, "toleranceChooser");
+    part<QPushButton>(*chooser, "studiedTake")->click();
+    EXPECT_LE(chooser->minimumSizeHint().width(), 1366);
+    save(*chooser, "set-from-study");
+    chooser->reject();
     static_cast<void>(studied(31));
     trigger(*window, "viewBench");
     trigger(*window, "viewStudies");

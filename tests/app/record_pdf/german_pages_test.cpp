@@ -8,6 +8,7 @@
 #include "exchange/built_in.h"
 #include "record_pdf/inside/trade_words.h"
 #include "record_pdf/record_language.h"
+#include "tolerance/found_uncertainty.h"
 #include "translation_files.h"
 
 #include <QCoreApplication>
@@ -143,6 +144,23 @@ TEST_F(GermanPages, SourcesOfTheBuiltInSetsAreSaidInGermanAndTitlesStay)
                 }
     }
     EXPECT_GT(figures, 100);
+}
+
+TEST_F(GermanPages, ASetThatCountsWithAStudySaysSoInGermanToo)
+{
+    QCoreApplication::installTranslator(m_options.words);
+    sale_record::SaleRecord record;
+    const auto upright = exchange::findToleranceSet("full-upright").value().set;
+    const tolerance::FoundUncertainty found{catalogue::Quantity::LetOff, units::Length::millimetres(0.124), "rule 3",
+                                            "2026-03-02"};
+    record.set = tolerance::countingWith(upright, found, tolerance::Rule::Guarded).value();
+    const auto told = inTradeWords(record).set;
+    EXPECT_EQ(told.name, tradeWords(upright.name).toStdString() + " (rule 3)");
+    EXPECT_THAT(told.source, testing::StartsWith(tradeWords(upright.source).toStdString() + "\n"));
+    EXPECT_THAT(told.source, testing::HasSubstr("Unsicherheit 0.124 mm (k = 2), aus der Messmittelstudie"));
+    record.set.source.clear();
+    record.set = tolerance::countingWith(record.set, found, tolerance::Rule::Guarded).value();
+    EXPECT_THAT(inTradeWords(record).set.source, testing::StartsWith("Grenzen und Zielwerte: ohne Quelle.\n"));
 }
 
 TEST_F(GermanPages, ANameOrASentenceThatNobodyKnowsStandsAsTyped)

@@ -125,6 +125,19 @@ TEST(Verdicts, WhatIsInOnlyWithinTheGaugesDoubtIsSaidPlainly)
     EXPECT_EQ(verdictSentence(verdict, tenths()), "On target");
 }
 
+TEST(Verdicts, WhatIsOutOnlyWithinTheGaugesDoubtIsSaidPlainly)
+{
+    auto verdict = letOff(4.1, tolerance::Status::Out);
+    EXPECT_EQ(verdictSentence(verdict, tenths()), "0.9 mm too far from the string; a little later");
+    verdict.doubt = tolerance::Doubt{.gauge = 0.1, .resolution = 0.05};
+    EXPECT_EQ(verdictSentence(verdict, tenths()),
+              "0.9 mm too far from the string; a little later; out, but within the gauge's doubt");
+    verdict.value = mm(4.3);
+    verdict.deviation = mm(1.1);
+    EXPECT_EQ(verdictSentence(verdict, tenths()), "1.1 mm too far from the string; a little later")
+        << "0.3 mm out, which a doubt of 0.22 mm does not reach";
+}
+
 TEST(Verdicts, AProbabilityIsNeverCertain)
 {
     auto verdict = letOff(3.2, tolerance::Status::In);

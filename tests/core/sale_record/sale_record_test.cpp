@@ -181,6 +181,19 @@ TEST(SaleRecord, PairsAreCountedWithTheMissingOnes)
     EXPECT_EQ(record.pairsInside(), 2);
 }
 
+TEST(SaleRecord, PairsInDoubtAreInsideAndNearerToALimitThanTheirDoubtUnderEitherRule)
+{
+    RecordInput input = fiveNotes();
+    addPass(input, Purpose::AsLeft, 1, {3.0, 3.95, 3.8, 2.05, 4.05});
+    input.passes.back().first.gauge.expandedUncertainty = Length::millimetres(0.1);
+    for (const auto rule : {tolerance::Rule::Simple, tolerance::Rule::Guarded}) {
+        auto &entry = input.set.entries[Quantity::LetOff];
+        entry.rule = rule;
+        entry.expandedUncertainty = mm(0.3); // marginal under the guarded rule: 3.8 too, which the gauge can tell
+        EXPECT_EQ(pairsInDoubtOf(assemble(input).value().asLeft), 2);
+    }
+}
+
 TEST(SaleRecord, ExceptionsComeWorstFirstAndMissingNotesLast)
 {
     RecordInput input = fiveNotes();
