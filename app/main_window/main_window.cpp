@@ -5,19 +5,15 @@
 #include "main_window/seal_menu.h"
 #include "main_window/spot_check_menu.h"
 #include "main_window/start_page.h"
-#include "main_window/strip_area.h"
-#include "main_window/workshop_panel.h"
+#include "main_window/logbook_page.h"
 #include "study_desk/study_desk.h"
 #include "wording/deed_text.h"
-#include "wording/window_dress.h"
+#include "wording/dressed_window.h"
 #include "wording/wording.h"
 
 #include <QApplication>
-#include <QBoxLayout>
 #include <QCloseEvent>
 #include <QFileInfo>
-#include <QScrollArea>
-#include <QSplitter>
 #include <QStackedWidget>
 
 #include <algorithm>
@@ -27,7 +23,6 @@ namespace hammerline::main_window {
 namespace {
 
 constexpr QSize usualSize{1366, 768};
-constexpr int panelWidth = 260;
 
 /// Where a pass goes on: the quantity read last, else the first that is judged.
 catalogue::Quantity quantityToBegin(const Workshop &workshop)
@@ -40,23 +35,6 @@ catalogue::Quantity quantityToBegin(const Workshop &workshop)
         return workshop.set()->entries.begin()->first;
     return catalogue::Quantity::Blow;
 }
-
-/// At twice the text size the panel may need more height than a small screen has; its width it keeps.
-class PanelArea : public QScrollArea {
-public:
-    explicit PanelArea(QWidget *panel)
-    {
-        setFrameShape(QFrame::NoFrame);
-        setFocusPolicy(Qt::NoFocus);
-        setWidgetResizable(true);
-        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-        setWidget(panel);
-    }
-    [[nodiscard]] QSize minimumSizeHint() const override
-    {
-        return {widget()->minimumSizeHint().width(), QScrollArea::minimumSizeHint().height()};
-    }
-};
 
 bool beginsNumber(const QKeyEvent &key)
 {
@@ -78,21 +56,15 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
       m_workshop(std::make_unique<Workshop>(surroundings.clock)),
       m_actions(makeActions(this)),
       m_pages(new QStackedWidget),
-      m_start(new StartPage),
-      m_panel(new WorkshopPanel(*m_workshop)),
-      m_views(new Views(*m_workshop)),
-      m_foot(new StripArea(*m_workshop))
+      m_start(new StartPage)
 {
     setObjectName("mainWindow");
-    arrange();
-    connectParts();
+    m_pages->addWidget(m_start);
+    setCentralWidget(m_pages);
+    resize(usualSize);
+    restoreGeometry(m_settings.geometry());
+    connectStart();
     connectActions();
-    new BenchMenu({this, m_actions.bench, m_views->bench(), *m_workshop, m_prompts, m_settings.store()});
-    auto *tools = new BenchTools(
-        {this, m_actions.bench, m_views->bench(), m_prompts, m_settings.store(), m_sounder, m_views->studies()});
-    connect(tools, &BenchTools::benchWanted, m_views, [this] { m_views->go(View::Bench); });
-    auto *checks = new SpotCheckMenu({this, m_actions.spotChecks, *m_workshop, *m_views, m_prompts});
-    connect(checks, &SpotCheckMenu::readBy, this, [this](const QString &person) { m_settings.setPerson(person); });
     new SealMenu({this, m_actions.checkRecord, m_actions.trustedKeys, m_prompts, m_clock, m_keyFile});
     m_workshop->setPerson(m_settings.person().toStdString());
     tick(m_actions, m_settings);
@@ -106,69 +78,89 @@ MainWindow::~MainWindow()
 {
     m_timer.stop();
     m_workshop->disconnect();
-    m_views->bench()->work(nullptr, {});
+    if (m_work)
+        views().bench()->work(nullptr, {});
     m_workshop->close();
 }
 
-void MainWindow::arrange()
+LogbookPage &MainWindow::work()
 {
-    auto *middle = new QSplitter(Qt::Horizontal);
-    middle->addWidget(new PanelArea(m_panel));
-    middle->addWidget(m_views);
-    middle->setStretchFactor(1, 1);
-    middle->setSizes({panelWidth, usualSize.width() - panelWidth});
-    middle->setChildrenCollapsible(true);
-    auto *work = new QWidget;
-    auto *column = new QVBoxLayout(work);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addWidget(middle, 1);
-    column->addWidget(m_foot);
-    m_pages->addWidget(m_start);
-    m_pages->addWidget(work);
-    setCentralWidget(m_pages);
-    resize(usualSize);
-    restoreGeometry(m_settings.geometry());
+    if (!m_work) {
+        m_work = new LogbookPage(*m_workshop);
+        connectParts();
+        addMenus();
+        tellFirstStep();
+        m_pages->addWidget(m_work); // when it is whole: it is styled here
+    }
+    return *m_work;
 }
 
-void MainWindow::connectParts()
+Views &MainWindow::views()
+{
+    return work().views();
+}
+
+void MainWindow::paintEvent(QPaintEvent *event)
+{
+    QMainWindow::paintEvent(event);
+    if (!m_work) // the start page is seen at once; the page of work is ready before a hand finds the mouse
+        QTimer::singleShot(0, this, [this] { work(); });
+}
+
+void MainWindow::addMenus()
+{
+    bench::BenchView *bench = views().bench();
+    new BenchMenu({this, m_actions.bench, bench, *m_workshop, m_prompts, m_settings.store()});
+    auto *tools =
+        new BenchTools({this, m_actions.bench, bench, m_prompts, m_settings.store(), m_sounder, views().studies()});
+    connect(tools, &BenchTools::benchWanted, this, [this] { views().go(View::Bench); });
+    auto *checks = new SpotCheckMenu({this, m_actions.spotChecks, *m_workshop, views(), m_prompts});
+    connect(checks, &SpotCheckMenu::readBy, this, [this](const QString &person) { m_settings.setPerson(person); });
+}
+
+void MainWindow::connectStart()
 {
     connect(m_start, &StartPage::newWanted, this, &MainWindow::askNewLogbook);
     connect(m_start, &StartPage::openWanted, this, &MainWindow::askOpenLogbook);
     connect(m_start, &StartPage::recentWanted, this, &MainWindow::openLogbook);
-    connect(m_panel, &WorkshopPanel::takeInWanted, this, &MainWindow::takeIn);
-    connect(m_panel, &WorkshopPanel::beginPassWanted, this, &MainWindow::beginPass);
-    connect(m_panel, &WorkshopPanel::toleranceWanted, this, &MainWindow::chooseSet);
+    connect(&m_timer, &QTimer::timeout, this, &MainWindow::poll);
+}
+
+void MainWindow::connectParts()
+{
+    const Views *views = &m_work->views();
+    const WorkshopPanel *panel = &m_work->panel();
+    connect(panel, &WorkshopPanel::takeInWanted, this, &MainWindow::takeIn);
+    connect(panel, &WorkshopPanel::beginPassWanted, this, &MainWindow::beginPass);
+    connect(panel, &WorkshopPanel::toleranceWanted, this, &MainWindow::chooseSet);
     connect(m_workshop.get(), &Workshop::passChosen, this, &MainWindow::followPass);
     connect(m_workshop.get(), &Workshop::instrumentsChanged, this, &MainWindow::showState);
     connect(m_workshop.get(), &Workshop::readingsChanged, this, &MainWindow::nameUndo);
-    const bench::BenchView *bench = m_views->bench();
+    const bench::BenchView *bench = views->bench();
     connect(bench, &bench::BenchView::firstStepWanted, this, &MainWindow::firstStep);
     connect(bench, &bench::BenchView::stored, m_workshop.get(), &Workshop::passTouched);
     connect(bench, &bench::BenchView::askedFor, this, [this](catalogue::Quantity quantity, keyboard::Note note) {
         m_workshop->select({quantity, note});
     });
-    connect(m_foot, &StripArea::noteChosen, this,
+    connect(&m_work->foot(), &StripArea::noteChosen, this,
             [this](keyboard::Note note) { goTo(m_workshop->selection().quantity, note); });
-    connect(m_views, &Views::pairChosen, this, &MainWindow::goTo);
-    connect(m_views, &Views::itemChosen, this, &MainWindow::goToItem);
-    connect(m_views, &Views::acceptWanted, this, &MainWindow::acceptItems);
-    connect(m_views, &Views::sendBackWanted, this, &MainWindow::sendItemsBack);
-    connect(m_views, &Views::shown, this, [this](View view) {
+    connect(views, &Views::pairChosen, this, &MainWindow::goTo);
+    connect(views, &Views::itemChosen, this, &MainWindow::goToItem);
+    connect(views, &Views::acceptWanted, this, &MainWindow::acceptItems);
+    connect(views, &Views::sendBackWanted, this, &MainWindow::sendItemsBack);
+    connect(views, &Views::shown, this, [this](View view) {
         if (view == View::Bench)
-            m_views->bench()->focusField();
+            this->views().bench()->focusField();
     });
-    m_views->plan()->setPrompts(&m_prompts);
-    m_views->file()->setPrompts(&m_prompts);
-    m_views->studies()->setPrompts(&m_prompts);
-    connect(m_views, &Views::blindChanged, m_foot, [this](bool blind) { m_foot->setHidden(blind); });
-    m_views->shop()->setPrompts(&m_prompts);
-    m_views->plan()->setSettings(&m_settings.store());
-    connect(m_views->plan(), &PlanView::setWanted, this, &MainWindow::judgeBy);
-    connect(m_views->chart(), &ChartView::saveWanted, this, &MainWindow::saveChart);
-    connect(m_views->trouble(), &TroubleBar::tryAgain, this, &MainWindow::poll);
-    connect(&m_timer, &QTimer::timeout, this, &MainWindow::poll);
-    m_foot->strip().installEventFilter(this);
+    views->plan()->setPrompts(&m_prompts);
+    views->file()->setPrompts(&m_prompts);
+    views->studies()->setPrompts(&m_prompts);
+    views->shop()->setPrompts(&m_prompts);
+    views->plan()->setSettings(&m_settings.store());
+    connect(views->plan(), &PlanView::setWanted, this, &MainWindow::judgeBy);
+    connect(views->chart(), &ChartView::saveWanted, this, &MainWindow::saveChart);
+    connect(views->trouble(), &TroubleBar::tryAgain, this, &MainWindow::poll);
+    m_work->foot().strip().installEventFilter(this);
 }
 
 void MainWindow::connectActions()
@@ -202,7 +194,7 @@ void MainWindow::connectActions()
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
     connect(m_actions.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
     for (std::size_t i = 0; i < m_actions.views.size(); ++i)
-        connect(m_actions.views[i], &QAction::triggered, this, [this, i] { m_views->go(static_cast<View>(i)); });
+        connect(m_actions.views[i], &QAction::triggered, this, [this, i] { views().go(static_cast<View>(i)); });
     const std::array units{std::pair{m_actions.unitOfPass, std::optional<units::Unit>{}},
                            std::pair{m_actions.unitMillimetre, std::optional{units::Unit::Millimetre}},
                            std::pair{m_actions.unitInch, std::optional{units::Unit::Inch}}};
@@ -219,6 +211,7 @@ void MainWindow::connectActions()
 
 bool MainWindow::openLogbook(const QString &path)
 {
+    work();
     try {
         m_workshop->use(logbook::Logbook::open(path.toStdString()));
     } catch (const outcome::BrokenWorld &broken) {
@@ -226,9 +219,9 @@ bool MainWindow::openLogbook(const QString &path)
         return false;
     }
     m_settings.remember(path);
-    m_views->trouble()->hide();
+    views().trouble()->hide();
     showState();
-    m_views->bench()->focusField();
+    views().bench()->focusField();
     return true;
 }
 
@@ -239,6 +232,7 @@ bool MainWindow::createLogbook(const QString &path)
         tellFaults(tr("No logbook was made"), created.faults());
         return false;
     }
+    work();
     m_workshop->use(std::move(created).value());
     m_settings.remember(path);
     showState();
@@ -248,7 +242,7 @@ bool MainWindow::createLogbook(const QString &path)
 void MainWindow::tellTrouble(const QString &what)
 {
     if (m_workshop->isOpen())
-        return m_views->trouble()->tell(what, true);
+        return views().trouble()->tell(what, true);
     m_prompts.tell(this, {tr("The logbook was not opened"), what, tr("The file was left as it is.")});
 }
 
@@ -276,20 +270,21 @@ void MainWindow::showState()
         title << QFileInfo(QString::fromStdString(m_workshop->book().path())).completeBaseName();
     title << tr("Hammerline");
     setWindowTitle(title.join(QStringLiteral(" · ")));
-    tellFirstStep();
+    if (m_work)
+        tellFirstStep();
     nameUndo();
 }
 
 void MainWindow::tellFirstStep()
 {
     if (!m_workshop->instrument())
-        m_views->bench()->sayFirst(tr("No instrument yet."),
-                                   tr("Take in the first one: a name and the kind of action suffice to begin."),
-                                   tr("Take in an instrument"));
+        views().bench()->sayFirst(tr("No instrument yet."),
+                                  tr("Take in the first one: a name and the kind of action suffice to begin."),
+                                  tr("Take in an instrument"));
     else
-        m_views->bench()->sayFirst(tr("No pass yet."),
-                                   tr("Begin one as found, before anything is turned; then read key by key."),
-                                   tr("Begin a pass"));
+        views().bench()->sayFirst(tr("No pass yet."),
+                                  tr("Begin one as found, before anything is turned; then read key by key."),
+                                  tr("Begin a pass"));
 }
 
 void MainWindow::nameUndo()
@@ -307,13 +302,13 @@ void MainWindow::followPass()
     const PassInView *pass = m_workshop->pass();
     const auto *instrument = m_workshop->instrument();
     if (!pass || !instrument) {
-        m_views->bench()->work(nullptr, {});
+        views().bench()->work(nullptr, {});
     } else {
         followForm();
         auto stamper = [this] { return m_workshop->stamp(); };
-        m_views->bench()->work(std::make_unique<bench::EntrySession>(m_workshop->book(), *instrument, pass->pass,
-                                                                     m_workshop->set(), stamper),
-                               quantityToBegin(*m_workshop));
+        views().bench()->work(std::make_unique<bench::EntrySession>(m_workshop->book(), *instrument, pass->pass,
+                                                                    m_workshop->set(), stamper),
+                              quantityToBegin(*m_workshop));
     }
     showState();
 }
@@ -323,14 +318,13 @@ void MainWindow::followForm()
     const PassInView *pass = m_workshop->pass();
     const readings::Pass said = pass ? pass->pass : readings::Pass{};
     const auto form = wording::formOf(m_settings.shownUnit().value_or(said.unit), said.gauge.resolution);
-    m_views->setForm(form);
-    m_foot->setForm(form);
+    work().setForm(form);
 }
 
 void MainWindow::goTo(catalogue::Quantity quantity, keyboard::Note note)
 {
     m_workshop->select({quantity, note});
-    m_views->bench()->ask(quantity, note);
+    views().bench()->ask(quantity, note);
 }
 
 void MainWindow::goToItem(const review::Item &item)
@@ -338,16 +332,16 @@ void MainWindow::goToItem(const review::Item &item)
     if (!m_workshop->pass() || m_workshop->pass()->pass.id != item.pass)
         m_workshop->choosePass(item.pass);
     goTo(item.verdict.quantity, item.verdict.note);
-    m_views->go(View::Bench);
+    views().go(View::Bench);
 }
 
 void MainWindow::poll()
 {
     try {
         if (m_workshop->poll())
-            m_views->bench()->refresh();
+            views().bench()->refresh();
         if (sender() != &m_timer) {
-            m_views->trouble()->hide();
+            views().trouble()->hide();
             m_backups.tryAgain();
         }
         m_timer.start();
@@ -376,11 +370,11 @@ void MainWindow::closeEvent(QCloseEvent *event)
 bool MainWindow::eventFilter(QObject *watched, QEvent *event)
 {
     // A number typed while the strip has the focus is meant for the bench.
-    if (watched == &m_foot->strip() && event->type() == QEvent::KeyPress) {
+    if (watched == &m_work->foot().strip() && event->type() == QEvent::KeyPress) {
         auto &key = *static_cast<QKeyEvent *>(event);
-        if (beginsNumber(key) && m_views->bench()->session()) {
-            m_views->go(View::Bench);
-            m_views->bench()->takeKey(key);
+        if (beginsNumber(key) && views().bench()->session()) {
+            views().go(View::Bench);
+            views().bench()->takeKey(key);
             return true;
         }
     }

@@ -29,8 +29,7 @@ class PassForm;
 namespace hammerline::main_window {
 
 class StartPage;
-class StripArea;
-class WorkshopPanel;
+class LogbookPage;
 
 /// What a window needs from outside; outlives it.
 struct Surroundings {
@@ -54,15 +53,20 @@ public:
     bool createLogbook(const QString &path);
     void tellTrouble(const QString &what);
     [[nodiscard]] const Workshop &workshop() const { return *m_workshop; }
-    [[nodiscard]] Views &views() const { return *m_views; }
+    /// Made where they are not there yet.
+    [[nodiscard]] Views &views();
 
 protected:
     void closeEvent(QCloseEvent *event) override;
     bool eventFilter(QObject *watched, QEvent *event) override;
+    void paintEvent(QPaintEvent *event) override;
 
 private:
     // main_window.cpp: how the parts hang together
-    void arrange();
+    /// Made when a logbook is opened or the start page has been painted, whichever comes first.
+    LogbookPage &work();
+    void addMenus();
+    void connectStart();
     void connectParts();
     void connectActions();
     void showState();
@@ -141,9 +145,7 @@ private:
     Actions m_actions;
     QStackedWidget *m_pages;
     StartPage *m_start;
-    WorkshopPanel *m_panel;
-    Views *m_views;
-    StripArea *m_foot;
+    LogbookPage *m_work = nullptr;
     QTimer m_timer;
 };
 

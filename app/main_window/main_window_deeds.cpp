@@ -168,8 +168,8 @@ void MainWindow::beginWith(const readings::Pass &pass, const std::vector<reading
                                                   : book.importPass(pass, imported, m_workshop->stamp());
     m_workshop->instrumentsTouched();
     m_workshop->choosePass(begun.id);
-    m_views->go(View::Bench);
-    m_views->bench()->focusField();
+    views().go(View::Bench);
+    views().bench()->focusField();
 }
 
 void MainWindow::changePass()
@@ -215,7 +215,7 @@ void MainWindow::exportReadings()
 
 void MainWindow::saveChart()
 {
-    const auto chart = m_views->chart()->data();
+    const auto chart = views().chart()->data();
     if (!chart)
         return m_prompts.tell(this, {tr("No chart"), tr("There are no readings to draw yet."), {}});
     main_window::saveChart(this, m_prompts, *chart, *m_workshop->instrument());
@@ -258,9 +258,9 @@ void MainWindow::retrace(const std::optional<logbook::Deed> &deed, bool back)
 {
     if (!deed)
         return;
-    const bool atTheBench = deed->pass != 0 && m_views->bench()->session();
+    const bool atTheBench = deed->pass != 0 && views().bench()->session();
     if (atTheBench)
-        return back ? m_views->bench()->undo() : m_views->bench()->redo();
+        return back ? views().bench()->undo() : views().bench()->redo();
     if (back)
         m_workshop->book().undo(*deed, m_workshop->stamp());
     else

@@ -149,7 +149,7 @@ void MainWindow::tellUnsigned(const std::vector<outcome::Fault> &faults)
                        m_workshop->book().refusal(m_workshop->pass()->pass.id);
     if (items.empty() || other)
         return tellFaults(tr("The pass was not signed"), faults);
-    auto *list = new OpenItems(std::move(items), m_views->form(), this);
+    auto *list = new OpenItems(std::move(items), views().form(), this);
     connect(list, &OpenItems::chosen, this, &MainWindow::goToItem);
     list->show();
 }

@@ -1,6 +1,6 @@
 // The theme: a QPalette by role and the little that a palette cannot say.
+#include "wording/dressed_window.h"
 #include "wording/palette.h"
-#include "wording/window_dress.h"
 
 #include <QApplication>
 #include <QStyleFactory>

@@ -32,7 +32,7 @@ protected:
         trigger(*window, "viewPlan");
         return window;
     }
-    static const plan_sheet::PlanSheet &sheet(const MainWindow &window) { return window.views().plan()->sheet(); }
+    static const plan_sheet::PlanSheet &sheet(MainWindow &window) { return window.views().plan()->sheet(); }
     /// Let-off falls by 0.6 mm in a quarter turn.
     static void makeTrialTurn(const MainWindow &window)
     {

@@ -28,7 +28,7 @@ protected:
         wait(*window);
         return window;
     }
-    static void wait(const MainWindow &window)
+    static void wait(MainWindow &window)
     {
         EXPECT_TRUE(QTest::qWaitFor([&] { return !window.views().shop()->isReading(); }, 20'000));
     }

@@ -40,7 +40,7 @@ protected:
         return QString::number((first ? first->inDisplay() : 46) + more, 'f', 2);
     }
     /// Until `left` places of the way are not read.
-    void readAgain(const MainWindow &window, int left = 0)
+    void readAgain(MainWindow &window, int left = 0)
     {
         const auto *session = window.views().bench()->session();
         while (session->progress().read + left < session->progress().all && session->asked())
