@@ -27,13 +27,13 @@ ChartView::ChartView(Workshop &workshop, QWidget *parent)
     m_empty->setFont(wording::font(wording::TextSize::Heading));
     m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_empty->setText(tr("No readings yet. What is read at the bench shows here."));
-    m_pages->addWidget(m_empty);
-    m_pages->addWidget(m_pane);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
     column->addLayout(makeQuestions());
     column->addLayout(makeChoices());
     column->addLayout(m_pages, 1);
+    m_pages->addWidget(m_empty); // without a parent of its own the layout would show it as a window
+    m_pages->addWidget(m_pane);
     connect(m_question, &QButtonGroup::idClicked, this, &ChartView::rebuild);
     connect(m_withBefore, &QCheckBox::toggled, this, &ChartView::rebuild);
     connect(m_withPlan, &QCheckBox::toggled, this, &ChartView::rebuild);

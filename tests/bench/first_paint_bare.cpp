@@ -9,6 +9,7 @@
 #include <QMenuBar>
 #include <QSplitter>
 #include <QTableWidget>
+#include <QTimer>
 #include <QValueAxis>
 
 #include <cstdio>
@@ -49,7 +50,7 @@ int main(int argc, char **argv)
     application.onPainted([&application](QMainWindow &) {
         std::printf("%lld\n", hammerline::bench::monotonicNow());
         application.onPainted({});
-        QCoreApplication::postEvent(&application, new QEvent(QEvent::Quit));
+        QTimer::singleShot(0, &application, &QCoreApplication::quit);
     });
     QMainWindow window;
     for (const char *name : {"File", "Edit", "View", "Help"}) {

@@ -4,6 +4,8 @@
 #include "main_window/guarded_application.h"
 #include "main_window/main_window.h"
 
+#include <QTimer>
+
 #include <cstdio>
 
 namespace {
@@ -17,7 +19,7 @@ void stampAndQuit(Application &application)
 {
     std::printf("%lld\n", hammerline::bench::monotonicNow());
     application.onPainted({});
-    QCoreApplication::postEvent(&application, new QEvent(QEvent::Quit));
+    QTimer::singleShot(0, &application, &QCoreApplication::quit); // some platforms paint before the event loop begins
 }
 
 } // namespace
@@ -31,6 +33,8 @@ int main(int argc, char **argv)
     application.onPainted([&](QMainWindow &window) {
         if (!logbook)
             return stampAndQuit(application);
+        if (!dynamic_cast<MainWindow &>(window).workshop().isOpen())
+            return;
         std::printf("%lld\n", hammerline::bench::monotonicNow());
         application.onPainted([&application](QMainWindow &) { stampAndQuit(application); });
         dynamic_cast<MainWindow &>(window).views().go(View::Review);
