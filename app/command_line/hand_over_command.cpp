@@ -139,12 +139,19 @@ private:
             return taken.faults();
         if (!taken.value().conflicts.empty())
             return conflictFaults(taken.value());
-        const bool compared = !digest.empty();
         return Answer{.text = told(book, taken.value()) +
                               (taken.value().saleLeftOut ? "Buyer and price were left out of the file.\n" : "") +
-                              digestLine(taken.value().digest) +
-                              (compared ? "It is the one you gave.\n"
-                                        : "Compare it with the one that hand-over told; --digest does it for you.\n")};
+                              digestTold(taken.value().digest, !digest.empty())};
+    }
+
+    static std::string digestTold(const std::string &digest, bool compared)
+    {
+        if (digest.empty())
+            return "Nothing vouches for this file: it is of version 1, which has no digests. Whether it was altered "
+                   "since it was handed over cannot be told.\n";
+        return digestLine(digest) + (compared
+                                         ? "It is the one you gave.\n"
+                                         : "Compare it with the one that hand-over told; --digest does it for you.\n");
     }
 
     std::vector<outcome::Fault> conflictFaults(const logbook::TakenOver &taken) const

@@ -42,15 +42,19 @@ std::optional<logbook::HandedSale> askSale(prompts::Prompts &prompts, QWidget *p
 void tellTaken(prompts::Prompts &prompts, QWidget *parent, const logbook::TakenOver &taken)
 {
     const bool nothing = taken.added == 0;
+    const QString vouched =
+        taken.digest.empty()
+            ? MainWindow::tr("Nothing vouches for this file: it is of version 1, which has no digests. Whether it was "
+                             "altered since it was handed over cannot be told.")
+            : MainWindow::tr("Compare this digest with the one told where it was handed over:\n%1")
+                  .arg(grouped(taken.digest));
     const QString sale =
         taken.saleLeftOut ? MainWindow::tr("Buyer and price were left out of the file.") + "\n\n" : QString();
     prompts.tell(parent,
                  {nothing ? MainWindow::tr("Nothing to take over") : MainWindow::tr("The instrument is taken over"),
                   nothing ? MainWindow::tr("All of it was here already.")
                           : MainWindow::tr("Entries of its history added: %1").arg(taken.added),
-                  sale + MainWindow::tr("Compare this digest with the one told where it was handed over:\n%1")
-                             .arg(grouped(taken.digest)),
-                  prompts::Weight::Question});
+                  sale + vouched, taken.digest.empty() ? prompts::Weight::Warning : prompts::Weight::Question});
 }
 
 } // namespace

@@ -20,8 +20,8 @@
 // So a byte changed, a deed taken out, put in or moved is found and named, and nothing is written. This is no
 // signature: who alters the document AND makes every digest anew is not found by it. Against that the digest of the
 // document is told when it is handed over and when it is taken over, to be compared by another way (by telephone), or
-// given to `takeOver`. Documents of version 1 had no digests and are refused: whoever altered one could pass it off as
-// old. Handing over anew gives version 2.
+// given to `takeOver`. Documents of version 1 had no digests; they are taken over all the same, nothing vouches for
+// them, and `TakenOver` says so. Handing over writes version 2.
 //
 // Taking over adds the deeds that are not here yet, with who did them and when, behind one deed "instrument-taken-over"
 // that says who brought them in; a document whose deeds are all here adds nothing. Two logbooks that went on with one
@@ -51,7 +51,7 @@ struct TakenOver {
     bool isNew = false;                      ///< the instrument was not in this logbook before
     std::size_t added = 0;                   ///< deeds; 0: everything was here already
     std::vector<Conflict> conflicts{};       ///< where there are any, nothing was added
-    std::string digest{};                    ///< of the document, 64 hexadecimal digits
+    std::string digest{};                    ///< of the document, 64 hexadecimal digits; empty: nothing vouches for it
     bool saleLeftOut = false;                ///< the document is without the sale
 };
 

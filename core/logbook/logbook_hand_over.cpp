@@ -209,6 +209,8 @@ outcome::Fault passElsewhere(const std::string &file, const std::string &uid)
 
 outcome::Fault otherDocument(const std::string &file, const std::string &digest)
 {
+    if (digest.empty())
+        return {file, 0, "it is of version 1, which has no digest to hold yours against; nothing was taken over"};
     return {file, 0,
             "its digest is " + digest +
                 ", not the one you gave; it is another document, or it was altered and its "

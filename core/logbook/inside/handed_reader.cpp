@@ -99,7 +99,7 @@ public:
     Handed read()
     {
         readHead();
-        if (const std::string where = alteredDeed(*m_document); !where.empty())
+        if (const std::string where = m_vouches ? alteredDeed(*m_document) : std::string(); !where.empty())
             refuse(where);
         m_types.emplace(*m_database);
         for (const Json &deed : member(*m_document, "deeds", Json::value_t::array, "the document"))
@@ -119,8 +119,10 @@ private:
         if (text(*m_document, "format", "the document") != "hammerline-hand-over")
             refuse("this is no instrument handed over; \"format\" must be \"hammerline-hand-over\"");
         checkVersion();
-        refuseOthers(*m_document, {"format", "version", "digest", "instrument", "without", "deeds", "pictures"},
-                     "the document");
+        std::set<std::string> known{"format", "version", "instrument", "deeds", "pictures"};
+        if (m_vouches)
+            known.insert({"digest", "without"});
+        refuseOthers(*m_document, known, "the document");
         m_handed.instrument = text(*m_document, "instrument", "the document");
         if (!isUid(m_handed.instrument))
             refuse("\"instrument\" is no uid; it has 32 digits from 0 to f");
@@ -129,15 +131,13 @@ private:
             refuse("the document: \"without\" is not what it should be");
     }
 
-    void checkVersion() const
+    void checkVersion()
     {
         const std::int64_t version =
             number(member(*m_document, "version", Json::value_t::number_integer, "the document"), "\"version\"");
-        if (version == 1)
-            refuse("version 1 has no digests, so nothing tells whether it was altered; hand the instrument over anew "
-                   "with this program");
-        if (version != 2)
-            refuse("version " + std::to_string(version) + " is none that this program knows; it knows version 2");
+        if (version != 1 && version != 2)
+            refuse("version " + std::to_string(version) + " is none that this program knows; it knows 1 and 2");
+        m_vouches = version == 2;
     }
 
     void readDeed(const Json &json)
@@ -146,8 +146,12 @@ private:
         const std::string where = placeOfDeed(m_handed.deeds.size() + 1);
         HandedDeed handed;
         Deed &deed = handed.deed;
-        refuseOthers(json, {"deed", "digest", "at", "person", "name", "subject", "reason", "undoes", "pass", "rows"},
-                     where);
+        std::set<std::string> known{"deed", "at", "person", "name", "subject", "reason", "undoes", "pass", "rows"};
+        if (m_vouches)
+            known.insert("digest");
+        refuseOthers(json, known, where);
+        if (number(member(json, "deed", Json::value_t::number_integer, where), where) != expected)
+            refuse(where + " is missing or out of order");
         deed.id = expected;
         const auto at = readings::parseRfc3339(text(json, "at", where));
         if (!at)
@@ -260,6 +264,7 @@ private:
     }
 
     const Json *m_document;
+    bool m_vouches = true; ///< documents of version 1 had no digests
     Database *m_database;
     std::optional<ColumnTypes> m_types; ///< asked for once the deeds hold: it takes a look at the whole structure
     Handed m_handed;
@@ -288,7 +293,10 @@ outcome::Outcome<Read> readHanded(const std::string &text, const std::string &fi
         return tree.faults();
     try {
         const Json &document = tree.value();
-        Read read{Reader(document, types).read(), digestOfDocument(document)};
+        Read read{Reader(document, types).read(), {}};
+        if (document["version"] == Json(1))
+            return read;
+        read.digest = digestOfDocument(document);
         static_cast<void>(member(document, "digest", Json::value_t::string, "the document"));
         checkWhole(document, read.digest, text);
         return read;

@@ -12,7 +12,7 @@ namespace hammerline::logbook::inside {
 
 struct Read {
     Handed handed{};
-    std::string digest{}; ///< of the document
+    std::string digest{}; ///< of the document; empty: it has none, and nothing vouches for it
 };
 
 /// `types` is any logbook of the newest structure: it says which columns are numbers and which texts. `file` is to

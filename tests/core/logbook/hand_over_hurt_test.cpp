@@ -132,8 +132,33 @@ TEST_F(HandOverHurtTest, OfMoreValuesThanAnyHandOverIsRefused)
 TEST_F(HandOverHurtTest, OfAnotherVersionOrAnotherKindIsRefused)
 {
     EXPECT_THAT(problemOfForged([](auto &json) { json["version"] = 3; }), HasSubstr("version 3"));
-    EXPECT_THAT(problemOfForged([](auto &json) { json["version"] = 1; }), HasSubstr("version 1 has no digests"));
+    EXPECT_THAT(problemOfForged([](auto &json) { json["version"] = 1; }), HasSubstr("has \"digest\""));
+    EXPECT_THAT(problemOfForged([](auto &json) { json["version"] = 0; }), HasSubstr("version 0"));
     EXPECT_THAT(problemOfForged([](auto &json) { json["format"] = "hammerline-check"; }), HasSubstr("format"));
+}
+
+/// As it was before documents had digests.
+std::string ofVersion1(const std::string &document)
+{
+    auto json = nlohmann::json::parse(document);
+    json.erase("digest");
+    json["version"] = 1;
+    for (auto &deed : json["deeds"])
+        deed.erase("digest");
+    return json.dump();
+}
+
+TEST_F(HandOverHurtTest, OfVersion1IsTakenOverAndSaidToBeVouchedForByNothing)
+{
+    const std::string old = ofVersion1(handedOver());
+    EXPECT_FALSE(to.takeOver(old, "piano.json", ben, digestIn(handedOver())));
+    const TakenOver taken = takenOver(old);
+    EXPECT_TRUE(taken.isNew);
+    EXPECT_TRUE(taken.digest.empty());
+    EXPECT_EQ(to.handOver(2).value(), handedOver());
+    auto gap = nlohmann::json::parse(old);
+    gap["deeds"].erase(3);
+    EXPECT_THAT(problemOf(gap.dump()), HasSubstr("deed 4 is missing or out of order"));
 }
 
 TEST_F(HandOverHurtTest, PicturesThatNobodyNamesOrThatAreNoneAreRefused)
