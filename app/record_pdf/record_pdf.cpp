@@ -5,6 +5,7 @@
 #include "paper/paper.h"
 #include "record_pdf/inside/pages.h"
 #include "record_pdf/inside/trade_words.h"
+#include "sale_record/record_number.h"
 #include "seal/seal.h"
 
 #include <QColorSpace>
@@ -63,7 +64,9 @@ QString titleOf(const Context &context)
 void paintFrame(QPainter &painter, const Sheet &sheet, int page, const Context &context)
 {
     const QRectF body = sheet.body();
-    const QString issued = Record::tr("Issued %1").arg(dayText(context.record.issued, context.options.locale));
+    const QString issued = Record::tr("Issued %1").arg(dayText(context.record.issued, context.options.locale)) +
+                           QStringLiteral(" \u00b7 ") +
+                           Record::tr("number %1").arg(fromCore(sale_record::numberOf(context.record)));
     const TextBlock number(Record::tr("page %1 of %2").arg(page).arg(sheet.pageCount()), quietText, body.width(),
                            Qt::AlignRight);
     number.paint(painter, {body.left(), body.bottom() + 20});

@@ -4,6 +4,7 @@
 
 #include "exchange/inside/answer_parts.h"
 #include "exchange/inside/dossier_parts.h"
+#include "sale_record/record_number.h"
 
 namespace hammerline::exchange {
 namespace {
@@ -287,6 +288,7 @@ std::string_view idOf(sale_record::Caution caution)
 
 void putHead(OrderedJson &json, const sale_record::SaleRecord &record)
 {
+    json["number"] = sale_record::numberOf(record);
     json["issued"] = readings::rfc3339(record.issued);
     putText(json, "issued_by", record.issuedBy);
     putText(json, "workshop", record.workshop);

@@ -995,6 +995,10 @@ Unterschied</translation>
         <source>Renewed: %1 and more.</source>
         <translation>Erneuert: %1 und mehr.</translation>
     </message>
+    <message>
+        <source>number %1</source>
+        <translation>Nummer %1</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>

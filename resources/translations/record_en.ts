@@ -995,6 +995,10 @@ difference</translation>
         <source>Renewed: %1 and more.</source>
         <translation>Renewed: %1 and more.</translation>
     </message>
+    <message>
+        <source>number %1</source>
+        <translation>number %1</translation>
+    </message>
 </context>
 <context>
     <name>charts</name>

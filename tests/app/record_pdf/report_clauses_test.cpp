@@ -27,7 +27,7 @@ const std::vector<Clause> clauses{
      "who issues it, and where that is",
      {"by Invented Workshop with Hammerline", "Workshop: Invented Lane 1"}},
     {"7.8.2.1 c", "where it was measured", {"It was measured there, unless a remark"}},
-    {"7.8.2.1 d", "that every page is known as a part, and the end is", {"page 1 of"}},
+    {"7.8.2.1 d", "that every page is known as a part, and the end is", {"page 1 of", "number 20260304-"}},
     {"7.8.2.1 e", "for whom, where that is asked for", {"Owner: Invented Hall"}},
     {"7.8.2.1 f", "the method", {"How it was measured", "how it is measured", "dip measured at"}},
     {"7.8.2.1 g", "the item and its state", {"Schoolhouse upright", "31 207", "Hammers grooved"}},
@@ -92,14 +92,19 @@ TEST_F(ReportClauses, WhatASecondPersonReadStandsInTheDataByTheSchema)
         EXPECT_NE(json.find(key), std::string::npos) << key;
 }
 
-/// 7.8.2.1 d: no page can be taken away unseen.
-TEST_F(ReportClauses, EveryPageSaysWhichOfHowManyItIs)
+/// 7.8.2.1 d: no page can be taken away unseen, nor one of another record put in.
+TEST_F(ReportClauses, EveryPageSaysWhichOfHowManyItIsAndOfWhichRecord)
 {
-    makeOf(sale_record::assemble(fullInput()).value(), {});
+    auto input = fullInput();
+    input.instrument.uid = "b53b7f5fac602f897a87d95ff0086120";
+    makeOf(sale_record::assemble(input).value(), {});
+    const QString number = QStringLiteral("number b53b7f5f-20260304-");
     const QStringList pages = text().split(QLatin1Char('\f'), Qt::SkipEmptyParts);
     ASSERT_GT(pages.size(), 5);
     for (int page = 1; page <= pages.size(); ++page)
-        EXPECT_TRUE(pages[page - 1].contains(QStringLiteral("page %1 of %2").arg(page).arg(pages.size()))) << page;
+        EXPECT_TRUE(pages[page - 1].contains(QStringLiteral("page %1 of %2").arg(page).arg(pages.size())) &&
+                    pages[page - 1].contains(number))
+            << page;
 }
 
 /// 7.8.2.1 d and g: a page on its own says of which instrument it is.
