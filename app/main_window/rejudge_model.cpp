@@ -28,9 +28,12 @@ int figureOf(const shop::TwoSets &counts, int column)
     }
 }
 
-/// A change says which way it goes.
-QString figureText(const QLocale &locale, int column, int figure)
+/// A change says which way it goes, and there is none where one of the two sets judges nothing.
+QString figureText(const QLocale &locale, int column, const shop::TwoSets &counts)
 {
+    const int figure = figureOf(counts, column);
+    if (column == RejudgeModel::MoreOut && !counts.bothJudge())
+        return QStringLiteral("\u2013");
     const QString text = locale.toString(std::abs(figure));
     if (column != RejudgeModel::MoreOut || figure == 0)
         return text;
@@ -64,8 +67,7 @@ QVariant RejudgeModel::data(const QModelIndex &index, int role) const
         return int(Qt::AlignRight | Qt::AlignVCenter);
     if (role != Qt::DisplayRole)
         return {};
-    return index.column() == Name ? row.name
-                                  : figureText(m_locale, index.column(), figureOf(row.counts, index.column()));
+    return index.column() == Name ? row.name : figureText(m_locale, index.column(), row.counts);
 }
 
 QVariant RejudgeModel::headerData(int section, Qt::Orientation orientation, int role) const

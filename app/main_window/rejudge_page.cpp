@@ -20,7 +20,8 @@ namespace hammerline::main_window {
 namespace {
 
 constexpr int lookMilliseconds = 60;
-constexpr int rowsToMeasure = 40; ///< for the widths of columns; the worst come first
+constexpr int leastLetters = 14, mostLetters = 52; ///< that are seen of a set's name
+constexpr int rowsToMeasure = 40;                  ///< for the widths of columns; the worst come first
 
 QTableView *makeTable(RejudgeModel *model)
 {
@@ -29,6 +30,7 @@ QTableView *makeTable(RejudgeModel *model)
     table->setAccessibleName(RejudgePage::tr("What stands, and what another set would say"));
     dressFigures(table);
     table->horizontalHeader()->setResizeContentsPrecision(rowsToMeasure);
+    table->horizontalHeader()->setStretchLastSection(false);
     table->setModel(model);
     return table;
 }
@@ -65,16 +67,21 @@ QHBoxLayout *RejudgePage::makeChoices()
     auto *row = new QHBoxLayout;
     row->setSpacing(2 * wording::gridStep);
     m_set = addBox(row, tr("Judge by"), "rejudgeSet");
-    m_set->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_set->setMinimumContentsLength(26); // a set may have any name
     m_which = addBox(row, tr("Passes"), "rejudgeWhich");
     for (const auto &[which, words] : {std::pair(shop::Which::All, tr("all")),
-                                       {shop::Which::Newest, tr("the newest of each instrument")},
+                                       {shop::Which::Newest, tr("newest of each")},
                                        {shop::Which::AsFound, tr("as found")},
                                        {shop::Which::AsLeft, tr("as left")}})
         m_which->addItem(words, static_cast<int>(which));
     m_by = addBox(row, tr("By"), "rejudgeBy");
     m_by->addItems({tr("quantity"), tr("instrument")});
+    for (QComboBox *box : {m_set, m_which}) { // a set may have any name
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(box == m_set ? leastLetters : leastLetters - 2);
+    }
+    m_set->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    m_set->setMaximumWidth(mostLetters * fontMetrics().averageCharWidth());
+    row->setStretchFactor(m_set, 1);
     row->addStretch(1);
     connect(m_set, &QComboBox::activated, this, &RejudgePage::chooseSet);
     connect(m_which, &QComboBox::currentIndexChanged, this, &RejudgePage::judgeAnew);

@@ -137,8 +137,8 @@ QHBoxLayout *ShopView::makeFoot()
         m_question->addButton(button, static_cast<int>(question));
         row->addWidget(button);
     };
-    add(tr("How much is out"), "shopOut", ShopQuestion::HowMuchIsOut);
-    add(tr("Hours planned and taken"), "shopHours", ShopQuestion::DoTheHoursHold);
+    add(tr("Notes out"), "shopOut", ShopQuestion::HowMuchIsOut);
+    add(tr("Hours"), "shopHours", ShopQuestion::DoTheHoursHold);
     add(tr("By another set"), "shopRejudge", ShopQuestion::WhatIfByAnotherSet);
     connect(m_question, &QButtonGroup::idClicked, this, [this] {
         m_pages->setCurrentIndex(asksAboutSets() ? 1 : 0);

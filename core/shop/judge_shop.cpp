@@ -141,6 +141,11 @@ private:
     std::atomic<std::size_t> m_next{0};
 };
 
+bool judges(const tolerance::Tally &tally)
+{
+    return tally.of(Status::In) + tally.of(Status::Marginal) + tally.of(Status::Out) > 0;
+}
+
 int outOf(const tolerance::Tally &tally)
 {
     return tally.of(Status::Out);
@@ -169,10 +174,12 @@ int TwoSets::moreOut() const
 
 bool TwoSets::anything() const
 {
-    const auto judges = [](const tolerance::Tally &tally) {
-        return tally.of(Status::In) + tally.of(Status::Marginal) + tally.of(Status::Out) > 0;
-    };
     return judges(now) || judges(then);
+}
+
+bool TwoSets::bothJudge() const
+{
+    return judges(now) && judges(then);
 }
 
 TwoSets &TwoSets::operator+=(const TwoSets &other)

@@ -47,6 +47,7 @@ struct TwoSets {
     /// How many more notes are out by the other set; below 0: fewer.
     [[nodiscard]] int moreOut() const;
     [[nodiscard]] bool anything() const; ///< does any of the two judge anything that was read
+    [[nodiscard]] bool bothJudge() const;
     TwoSets &operator+=(const TwoSets &other);
     bool operator==(const TwoSets &) const = default;
 };
