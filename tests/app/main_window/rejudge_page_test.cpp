@@ -40,24 +40,24 @@ protected:
         part<QRadioButton>(*window, "shopRejudge")->click();
         return window;
     }
-    static const RejudgePage &page(const MainWindow &window) { return window.views().shop()->rejudge(); }
-    static void wait(const MainWindow &window)
+    static const RejudgePage &page(MainWindow &window) { return window.views().shop()->rejudge(); }
+    static void wait(MainWindow &window)
     {
         EXPECT_TRUE(QTest::qWaitFor([&] { return !page(window).isJudging(); }, 20'000));
     }
-    void chooseFile(const MainWindow &window, const QString &path)
+    void chooseFile(MainWindow &window, const QString &path)
     {
         prompts.willPick(path);
         choose(window, part<QComboBox>(window, "rejudgeSet")->count() - 1);
         wait(window);
     }
-    static void choose(const MainWindow &window, int row)
+    static void choose(MainWindow &window, int row)
     {
         auto *box = part<QComboBox>(window, "rejudgeSet");
         box->setCurrentIndex(row);
         emit box->activated(row);
     }
-    static QString cell(const MainWindow &window, int row, int column)
+    static QString cell(MainWindow &window, int row, int column)
     {
         const auto *model = part<QTableView>(window, "rejudgeTable")->model();
         return model->index(row, column).data().toString();
