@@ -70,7 +70,8 @@ void renderChart(QPainter &painter, const QRectF &rect, const ChartData &data, c
                  int pixelSize);
 
 /// Writes PNG, SVG, PDF or CSV by the file's suffix (case does not matter); an existing file is replaced. The fault
-/// names a suffix that is none of the four. A disk that refuses is thrown as outcome::BrokenWorld, the old file
+/// names a suffix that is none of the four. What is saved ends on paper: a page is drawn in the print style, a picture or
+/// drawing in `palette`, or in the light one where that is dark. A disk that refuses is thrown as outcome::BrokenWorld, the old file
 /// unharmed.
 [[nodiscard]] outcome::Outcome<QString> exportChart(const ChartData &data, const QString &path,
                                                     const wording::Palette &palette);

@@ -26,7 +26,7 @@ QByteArray png(const Picture &picture, const wording::Palette &palette)
     QImage image(pictureSize, QImage::Format_RGB32);
     image.fill(palette.paper);
     QPainter painter(&image);
-    picture.render(painter, image.rect(), picturePixelSize);
+    picture.render(painter, image.rect(), palette, picturePixelSize);
     painter.end();
     QByteArray bytes;
     QBuffer buffer(&bytes);
@@ -35,7 +35,7 @@ QByteArray png(const Picture &picture, const wording::Palette &palette)
     return bytes;
 }
 
-QByteArray svg(const Picture &picture)
+QByteArray svg(const Picture &picture, const wording::Palette &palette)
 {
     QByteArray bytes;
     QBuffer buffer(&bytes);
@@ -46,7 +46,7 @@ QByteArray svg(const Picture &picture)
     generator.setTitle(picture.title);
     generator.setDescription(picture.description);
     QPainter painter(&generator);
-    picture.render(painter, QRectF(QPointF(0, 0), pictureSize), picturePixelSize);
+    picture.render(painter, QRectF(QPointF(0, 0), pictureSize), palette, picturePixelSize);
     painter.end();
     return bytes;
 }
@@ -64,9 +64,16 @@ QByteArray pdf(const Picture &picture)
     const double scale = writer.resolution() / pointsPerInch;
     painter.scale(scale, scale);
     const QSizeF paper = QSizeF(writer.width(), writer.height()) / scale;
-    picture.render(painter, QRectF(QPointF(0, 0), paper), paperPixelSize);
+    picture.render(painter, QRectF(QPointF(0, 0), paper), wording::printPalette(), paperPixelSize);
     painter.end();
     return bytes;
+}
+
+/// What is saved ends on paper and in letters: never white on black, whatever the screen's theme is.
+const wording::Palette &onPaper(const wording::Palette &shown)
+{
+    const bool isDark = shown.paper.lightness() < shown.ink.lightness();
+    return isDark ? wording::paletteOf(wording::Theme::Light) : shown;
 }
 
 void write(const QString &path, const QByteArray &bytes)
@@ -87,9 +94,9 @@ outcome::Outcome<QString> exportPicture(const Picture &picture, const QString &p
 {
     const QString suffix = QFileInfo(path).suffix().toLower();
     if (suffix == QLatin1String("png"))
-        write(path, png(picture, palette));
+        write(path, png(picture, onPaper(palette)));
     else if (suffix == QLatin1String("svg"))
-        write(path, svg(picture));
+        write(path, svg(picture, onPaper(palette)));
     else if (suffix == QLatin1String("pdf"))
         write(path, pdf(picture));
     else if (suffix == QLatin1String("csv"))
@@ -105,8 +112,8 @@ outcome::Outcome<QString> exportChart(const ChartData &data, const QString &path
 {
     return exportPicture({.title = titleOf(data),
                           .description = answerOf(data),
-                          .render = [&](QPainter &painter, const QRectF &rect,
-                                        int pixelSize) { renderChart(painter, rect, data, palette, pixelSize); },
+                          .render = [&](QPainter &painter, const QRectF &rect, const wording::Palette &ink,
+                                        int pixelSize) { renderChart(painter, rect, data, ink, pixelSize); },
                           .csv = [&] { return chartCsv(data); }},
                          path, palette);
 }
@@ -115,8 +122,8 @@ outcome::Outcome<QString> exportBars(const BarsData &data, const QString &path, 
 {
     return exportPicture({.title = data.title,
                           .description = data.answer,
-                          .render = [&](QPainter &painter, const QRectF &rect,
-                                        int pixelSize) { renderBars(painter, rect, data, palette, pixelSize); },
+                          .render = [&](QPainter &painter, const QRectF &rect, const wording::Palette &ink,
+                                        int pixelSize) { renderBars(painter, rect, data, ink, pixelSize); },
                           .csv = [&] { return data.csv; }},
                          path, palette);
 }

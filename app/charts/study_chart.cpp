@@ -152,8 +152,8 @@ outcome::Outcome<QString> exportChart(const StudyChartData &data, const QString 
 {
     return exportPicture({.title = titleOf(data),
                           .description = answerOf(data),
-                          .render = [&](QPainter &painter, const QRectF &rect,
-                                        int pixelSize) { renderChart(painter, rect, data, palette, pixelSize); },
+                          .render = [&](QPainter &painter, const QRectF &rect, const wording::Palette &ink,
+                                        int pixelSize) { renderChart(painter, rect, data, ink, pixelSize); },
                           .csv = [&] { return chartCsv(data); }},
                          path, palette);
 }

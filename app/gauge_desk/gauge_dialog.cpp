@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScreen>
 #include <QTableWidget>
 
 namespace hammerline::gauge_desk {
@@ -59,7 +60,7 @@ GaugeDialog::GaugeDialog(GaugeDesk &desk, QWidget *parent)
     setObjectName("gaugeDialog");
     setWindowTitle(tr("Gauge on a serial line"));
     setAttribute(Qt::WA_DeleteOnClose);
-    resize(usualSize);
+    resize((usualSize * wording::textScale()).boundedTo(screen()->availableSize()));
     auto *column = new QVBoxLayout(this);
     auto *form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);

@@ -5,6 +5,7 @@
 #include "wording/claim_words.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QComboBox>
@@ -131,11 +132,10 @@ ChangePage::ChangePage(QWidget *parent)
     m_story->viewport()->setAutoFillBackground(false);
     m_table->setFont(wording::font(wording::TextSize::Small)); // eleven columns beside the workshop's panel
     m_table->verticalHeader()->setDefaultSectionSize(2 * m_table->fontMetrics().height());
-    auto *head = new QHBoxLayout;
+    auto *head = new wording::WrapRow(2 * wording::gridStep);
     for (QWidget *part :
          std::initializer_list<QWidget *>{new QLabel(tr("Before:")), m_before, new QLabel(tr("After:")), m_after})
         head->addWidget(part);
-    head->addStretch(1);
     auto *column = columnOf(this);
     column->addLayout(head);
     column->addWidget(m_table, 1);
@@ -145,6 +145,7 @@ ChangePage::ChangePage(QWidget *parent)
             emit passesChosen(m_before->currentData().toLongLong(), m_after->currentData().toLongLong());
         });
     connect(m_table, &QTableWidget::currentCellChanged, this, &ChangePage::tellChosen);
+    connect(m_table->verticalHeader(), &QHeaderView::sectionResized, this, &ChangePage::fitHeight);
     connect(m_story, &QTextBrowser::anchorClicked, this, &ChangePage::follow);
 }
 
@@ -184,7 +185,7 @@ void ChangePage::fillTable()
         tr("19 of 20 notes changed by so much: mean ± 1.96 standard deviations (Bland and Altman 1986)"));
     m_table->horizontalHeaderItem(6)->setToolTip(tr("Of the changes; MAD: median absolute deviation"));
     m_table->horizontalHeaderItem(10)->setToolTip(tr("Notes that changed unlike the rest"));
-    m_table->resizeColumnsToContents();
+    fitColumns(m_table);
     makeCurrent(m_table, key);
     fitHeight();
     m_table->setVisible(!m_content.changes.empty());
@@ -208,6 +209,9 @@ void ChangePage::tellChosen()
     const QuantityChange *change = chosen();
     if (change != nullptr)
         return m_story->setHtml(storyOf(*change, m_form));
+    if (m_content.withheld)
+        return m_story->setPlainText(tr("A spot check of this instrument is being read. What was read before stands "
+                                        "here again when the last value of its sample is read."));
     m_story->setPlainText(m_content.passes.size() < 2
                               ? tr("Nothing to compare yet. Two passes with readings are needed: one as found and one "
                                    "as left tell what the work came to.")

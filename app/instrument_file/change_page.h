@@ -27,6 +27,7 @@ public:
         readings::PassId before = 0;
         readings::PassId after = 0;
         std::vector<analysis::QuantityChange> changes{};
+        bool withheld = false; ///< a spot check is being read blind: nothing else is given
     };
     void show(Content content, const wording::NumberForm &form);
     using QWidget::show;

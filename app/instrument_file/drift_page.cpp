@@ -56,7 +56,7 @@ void DriftPage::show(const readings::Pass &before, const readings::Pass &after,
     m_table->setRowCount(0);
     for (const analysis::Drift &drift : drifts)
         addRow(m_table, textsOf(drift, form), {});
-    m_table->resizeColumnsToContents();
+    fitColumns(m_table);
     makeCurrent(m_table, {});
     m_table->setVisible(!drifts.empty());
     m_story->setText(
@@ -69,9 +69,10 @@ void DriftPage::showNothing()
 {
     m_table->setRowCount(0);
     m_table->hide();
-    m_story->setText(
-        tr("Nothing to compare yet. Choose a recheck pass of an instrument that was measured as left: what "
-           "has moved since is told here."));
+    m_story->setText(tr(
+        "Nothing to compare yet. Here stands, for each quantity and section, by how much its mean has moved since the "
+        "instrument was left, which note moved most, and whether the gauges can tell. For that, measure the "
+        "instrument as left, begin a recheck when it comes back, and choose the recheck at the left."));
 }
 
 } // namespace hammerline::instrument_file

@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QScreen>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -65,7 +66,7 @@ InstrumentForm::InstrumentForm(instrument::Instrument known, QWidget *parent)
     column->addWidget(scroll);
     m_faults = addFoot(this, column, m_known.id == 0 ? tr("Take in") : tr("Store"));
     fill();
-    resize(680, 640);
+    resize((QSize(680, 640) * wording::textScale()).boundedTo(screen()->availableSize()));
     m_name->setFocus();
 }
 

@@ -13,8 +13,9 @@ namespace hammerline::instrument_file {
 SalePage::SalePage(QWidget *parent) : QWidget(parent)
 {
     auto *column = columnOf(this);
-    column->addWidget(makeHint(tr("This stays out of the record unless you ask for it. When the instrument is handed "
-                                  "over, you are asked whether it goes along.")));
+    column->addWidget(makeHint(tr("Who buys the instrument, and for how much, where the workshop wants to keep it; each "
+                                  "field is stored when it is left. This stays out of the record unless you ask for "
+                                  "it. When the instrument is handed over, you are asked whether it goes along.")));
     auto *form = new QFormLayout;
     m_buyer = addLine(form, tr("Buyer"), "saleBuyer");
     m_price = addLine(form, tr("Price"), "salePrice");

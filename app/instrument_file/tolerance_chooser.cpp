@@ -100,6 +100,8 @@ QWidget *ToleranceChooser::makeHead()
 {
     m_list->setObjectName("toleranceList");
     m_list->setAccessibleName(tr("Tolerance sets"));
+    m_list->setWordWrap(true);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_about->setWordWrap(true);
     m_about->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_about->setTextFormat(Qt::PlainText);

@@ -59,7 +59,7 @@ void WorkPage::show(const dossier::Dossier &dossier)
     m_table->setRowCount(0);
     for (const dossier::WorkEntry &entry : dossier.work)
         addRow(m_table, textsOf(entry), QString::fromStdString(entry.uid));
-    m_table->resizeColumnsToContents();
+    fitColumns(m_table);
     makeCurrent(m_table, current);
     const bool any = !dossier.work.empty();
     m_table->setVisible(any);

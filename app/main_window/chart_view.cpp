@@ -1,6 +1,7 @@
 #include "main_window/chart_view.h"
 
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QButtonGroup>
@@ -12,6 +13,12 @@
 #include <QStackedLayout>
 
 namespace hammerline::main_window {
+
+namespace {
+
+constexpr int leastLines = 16; ///< of body text, that a chart is high: lower, its axes lose their words
+
+} // namespace
 
 ChartView::ChartView(Workshop &workshop, QWidget *parent)
     : QWidget(parent),
@@ -26,7 +33,9 @@ ChartView::ChartView(Workshop &workshop, QWidget *parent)
 {
     m_empty->setFont(wording::font(wording::TextSize::Heading));
     m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_empty->setWordWrap(true);
     m_empty->setText(tr("No readings yet. What is read at the bench shows here."));
+    m_pane->setMinimumHeight(leastLines * fontMetrics().height());
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
     column->addLayout(makeQuestions());
@@ -45,10 +54,9 @@ ChartView::ChartView(Workshop &workshop, QWidget *parent)
     connect(&m_workshop, &Workshop::selected, this, &ChartView::followSelection);
 }
 
-QHBoxLayout *ChartView::makeQuestions()
+QLayout *ChartView::makeQuestions()
 {
-    auto *row = new QHBoxLayout;
-    row->setSpacing(4 * wording::gridStep);
+    auto *row = new wording::WrapRow(4 * wording::gridStep);
     const auto add = [&](const QString &text, const char *name, charts::Question question) {
         auto *button = new QRadioButton(text);
         button->setObjectName(name);
@@ -61,7 +69,6 @@ QHBoxLayout *ChartView::makeQuestions()
     add(tr("Which moved"), "chartMoved", charts::Question::WhichNotesMoved);
     add(tr("Drifted"), "chartDrifted", charts::Question::HasItDrifted);
     add(tr("Who agrees"), "chartAgree", charts::Question::DoTheyAgree);
-    row->addStretch(1);
     auto *save = new QPushButton(tr("Save the chart…"));
     save->setObjectName("chartSave");
     connect(save, &QPushButton::clicked, this, &ChartView::saveWanted);
@@ -69,20 +76,18 @@ QHBoxLayout *ChartView::makeQuestions()
     return row;
 }
 
-QHBoxLayout *ChartView::makeChoices()
+QLayout *ChartView::makeChoices()
 {
     m_withBefore->setObjectName("chartBefore");
     m_withBefore->setChecked(true);
     m_withPlan->setObjectName("chartPlan");
     m_against->setObjectName("chartAgainst");
     m_against->setAccessibleName(tr("Held against"));
-    auto *row = new QHBoxLayout;
-    row->setSpacing(4 * wording::gridStep);
+    auto *row = new wording::WrapRow(4 * wording::gridStep);
     row->addWidget(m_withBefore);
     row->addWidget(m_withPlan);
     row->addWidget(new QLabel(tr("Held against:")));
     row->addWidget(m_against);
-    row->addStretch(1);
     return row;
 }
 

@@ -11,8 +11,8 @@
 class QButtonGroup;
 class QCheckBox;
 class QComboBox;
-class QHBoxLayout;
 class QLabel;
+class QLayout;
 class QStackedLayout;
 
 namespace hammerline::main_window {
@@ -33,8 +33,8 @@ protected:
     void showEvent(QShowEvent *event) override;
 
 private:
-    QHBoxLayout *makeQuestions();
-    QHBoxLayout *makeChoices();
+    QLayout *makeQuestions();
+    QLayout *makeChoices();
     void fillAgainst();
     void rebuild();
     void rebuildIfSeen();

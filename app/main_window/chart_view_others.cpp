@@ -23,12 +23,6 @@ QString nameOfPass(const Pass &pass, bool isSpotCheck)
         .arg(name, QString::fromStdString(readings::isoDate(pass.began)), QString::fromStdString(pass.person));
 }
 
-/// Who reads a sample again must not see what was read before.
-bool readsBlind(const Workshop &workshop)
-{
-    return workshop.book().spotCheck(workshop.pass()->pass.id).has_value();
-}
-
 } // namespace
 
 tolerance::Judgement ChartView::judged(const readings::ValueTable &values) const
@@ -44,7 +38,7 @@ void ChartView::fillAgainst()
     const auto chosen = m_against->currentData().toLongLong();
     m_against->clear();
     m_others.clear();
-    if (m_workshop.pass() == nullptr || readsBlind(m_workshop))
+    if (m_workshop.pass() == nullptr || m_workshop.readsBlind())
         return;
     const auto instrument = m_workshop.pass()->pass.instrument;
     const logbook::Logbook &book = m_workshop.book();
@@ -90,7 +84,7 @@ std::optional<Pass> ChartView::against() const
 /// The later of the two is "now".
 void ChartView::addOther(charts::ChartData &data) const
 {
-    const auto other = readsBlind(m_workshop) ? std::nullopt : against();
+    const auto other = m_workshop.readsBlind() ? std::nullopt : against();
     if (!other)
         return;
     const Pass &here = m_workshop.pass()->pass;
@@ -111,7 +105,7 @@ void ChartView::addOther(charts::ChartData &data) const
 
 void ChartView::addTrends(charts::ChartData &data) const
 {
-    if (readsBlind(m_workshop))
+    if (m_workshop.readsBlind() || m_workshop.pass()->check) // a sample is no pass of a drift
         return;
     std::vector<analysis::MeasuredPass> passes;
     const Pass &chosen = m_workshop.pass()->pass;

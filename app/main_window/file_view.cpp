@@ -106,7 +106,7 @@ void FileView::fill()
 void FileView::fillDrift()
 {
     const PassInView *after = m_workshop.pass();
-    if (after == nullptr || after->check)
+    if (after == nullptr || after->check || m_workshop.readsBlind()) // a sample is no pass of a drift
         return m_drift->showNothing();
     const auto passes = m_workshop.passesOf(after->pass.instrument);
     const readings::Pass *left = analysis::leftBefore(passes, after->pass);

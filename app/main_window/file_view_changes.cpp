@@ -25,8 +25,9 @@ void FileView::fillChanges()
 {
     instrument_file::ChangePage::Content content;
     const auto *instrument = m_workshop.instrument();
-    if (instrument == nullptr)
-        return m_changes->show({}, m_form);
+    content.withheld = m_workshop.readsBlind();
+    if (instrument == nullptr || content.withheld)
+        return m_changes->show(std::move(content), m_form);
     const logbook::Logbook &book = m_workshop.book();
     content.passes = m_workshop.passesOf(instrument->id);
     std::erase_if(content.passes, [&](const readings::Pass &pass) { return book.readingCount(pass.id) == 0; });

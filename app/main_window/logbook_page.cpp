@@ -2,6 +2,7 @@
 
 #include <QBoxLayout>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 
 namespace hammerline::main_window {
@@ -24,7 +25,8 @@ public:
     }
     [[nodiscard]] QSize minimumSizeHint() const override
     {
-        return {widget()->minimumSizeHint().width(), QScrollArea::minimumSizeHint().height()};
+        return {widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width(),
+                QScrollArea::minimumSizeHint().height()};
     }
 };
 

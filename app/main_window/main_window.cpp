@@ -116,6 +116,7 @@ void MainWindow::addMenus()
     connect(tools, &BenchTools::benchWanted, this, [this] { views().go(View::Bench); });
     auto *checks = new SpotCheckMenu({this, m_actions.spotChecks, *m_workshop, views(), m_prompts});
     connect(checks, &SpotCheckMenu::readBy, this, [this](const QString &person) { m_settings.setPerson(person); });
+    connect(&m_work->panel(), &WorkshopPanel::leaveCheckWanted, checks, &SpotCheckMenu::leaveFor);
 }
 
 void MainWindow::connectStart()
@@ -253,13 +254,14 @@ void MainWindow::showState()
     m_start->setRecent(m_settings.recent());
     const auto *instrument = m_workshop->instrument();
     const PassInView *pass = m_workshop->pass();
-    for (QAction *action : {m_actions.newWindow, m_actions.takeIn, m_actions.takeOver, m_actions.backUp})
+    for (QAction *action : {m_actions.newWindow, m_actions.takeIn, m_actions.takeOver, m_actions.backUp,
+                            m_actions.acceptItem, m_actions.sendItemBack})
         action->setEnabled(open);
     for (QAction *action : {m_actions.changeInstrument, m_actions.changeState, m_actions.chooseSet, m_actions.beginPass,
                             m_actions.importReadings, m_actions.makeRecord, m_actions.handOver})
         action->setEnabled(instrument != nullptr);
-    for (QAction *action : {m_actions.changePass, m_actions.exportReadings, m_actions.saveChart, m_actions.acceptItem,
-                            m_actions.sendItemBack, m_actions.signPass, m_actions.reopenPass})
+    for (QAction *action : {m_actions.changePass, m_actions.exportReadings, m_actions.saveChart, m_actions.signPass,
+                            m_actions.reopenPass})
         action->setEnabled(pass != nullptr);
     QStringList title;
     if (instrument)

@@ -95,7 +95,7 @@ private:
     /// Open items as a list to go through, anything else as a notice.
     void tellUnsigned(const std::vector<outcome::Fault> &faults);
     void reopenPass();
-    /// The pair that all views speak of, as an item; told where it is none.
+    /// The rows chosen in a list of items, else the pair that all views speak of as an item; told where it is none.
     [[nodiscard]] std::vector<review::Item> chosenItem(const QString &title);
     /// Asks for the words and decides about all of them, one deed a pass.
     using Deciding = outcome::Outcome<logbook::DeedId> (logbook::Logbook::*)(readings::PassId,

@@ -31,11 +31,14 @@ QString nameOf(const std::vector<review::Item> &items)
 
 std::vector<review::Item> MainWindow::chosenItem(const QString &title)
 {
+    if (auto items = views().chosenItems(); !items.empty())
+        return items;
     const Selection &chosen = m_workshop->selection();
-    const tolerance::Verdict *verdict = m_workshop->pass()->judgement.find(chosen.quantity, chosen.note);
+    const PassInView *pass = m_workshop->pass();
+    const tolerance::Verdict *verdict = pass ? pass->judgement.find(chosen.quantity, chosen.note) : nullptr;
     const auto kind = verdict == nullptr ? std::nullopt : decisions::kindOf(*verdict);
     if (kind)
-        return {{.pass = m_workshop->pass()->pass.id, .verdict = *verdict, .kind = *kind}};
+        return {{.pass = pass->pass.id, .verdict = *verdict, .kind = *kind}};
     const QString which = tr("%1, %2").arg(wording::nameOf(chosen.quantity), wording::nameOf(chosen.note));
     m_prompts.tell(this, {title, tr("There is nothing to decide about %1.").arg(which),
                           tr("Choose a note that is out, close to the limit, uneven or not read."),
@@ -150,7 +153,11 @@ void MainWindow::tellUnsigned(const std::vector<outcome::Fault> &faults)
     if (items.empty() || other)
         return tellFaults(tr("The pass was not signed"), faults);
     auto *list = new OpenItems(std::move(items), views().form(), this);
-    connect(list, &OpenItems::chosen, this, &MainWindow::goToItem);
+    connect(list, &OpenItems::chosen, this, [this](const review::Item &item) {
+        goToItem(item);
+        activateWindow(); // the list stays open beside it; what is typed next is the reading
+        views().bench()->focusField();
+    });
     list->show();
 }
 

@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScreen>
 
 namespace hammerline::main_window {
 
@@ -41,7 +42,7 @@ OpenItems::OpenItems(std::vector<review::Item> items, const wording::NumberForm 
     column->addWidget(heading);
     column->addWidget(m_list, 1);
     column->addWidget(close, 0, Qt::AlignRight);
-    resize(usualSize);
+    resize((usualSize * wording::textScale()).boundedTo(screen()->availableSize()));
     m_list->setFocus();
 }
 

@@ -177,6 +177,8 @@ void PlanView::makeAnew()
 /// From the newest earlier pass with a plan of which work was ticked off, and what this pass then read.
 std::vector<action::Learned> PlanView::learnedBefore() const
 {
+    if (m_workshop.readsBlind())
+        return {};
     const logbook::Logbook &book = m_workshop.book();
     std::vector<readings::Pass> passes = m_workshop.passesOf(m_workshop.instrument()->id);
     for (auto earlier = passes.rbegin(); earlier != passes.rend(); ++earlier) {

@@ -5,6 +5,7 @@
 #include <QBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QTableView>
 
@@ -25,10 +26,12 @@ QTableView *makeTable(QAbstractItemModel *model, const char *name, const QString
     return table;
 }
 
-/// As tall as its rows.
+/// As tall as its rows, and the bar where they are wider than the window.
 void fitHeight(QTableView *table)
 {
     int height = table->horizontalHeader()->sizeHint().height() + 2;
+    if (table->horizontalHeader()->length() > table->viewport()->width())
+        height += table->horizontalScrollBar()->sizeHint().height();
     for (int row = 0; row < table->model()->rowCount(); ++row)
         height += table->rowHeight(row);
     table->setFixedHeight(height);
@@ -37,9 +40,13 @@ void fitHeight(QTableView *table)
 } // namespace
 
 ReadingsView::ReadingsView(Workshop &workshop, QWidget *parent)
-    : QWidget(parent), m_workshop(workshop), m_readings(new ReadingModel(this)), m_summary(new SummaryModel(this)),
+    : QWidget(parent),
+      m_workshop(workshop),
+      m_readings(new ReadingModel(this)),
+      m_summary(new SummaryModel(this)),
       m_table(makeTable(m_readings, "readingsTable", tr("Readings by note and quantity"))),
-      m_summaryTable(makeTable(m_summary, "summaryTable", tr("Summary by quantity"))), m_empty(new QLabel)
+      m_summaryTable(makeTable(m_summary, "summaryTable", tr("Summary by quantity"))),
+      m_empty(new QLabel)
 {
     m_summaryTable->verticalHeader()->hide();
     m_summaryTable->setSelectionMode(QAbstractItemView::NoSelection);
@@ -49,6 +56,7 @@ ReadingsView::ReadingsView(Workshop &workshop, QWidget *parent)
     m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + wording::gridStep);
     m_empty->setFont(wording::font(wording::TextSize::Heading));
     m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_empty->setWordWrap(true);
     m_empty->setText(tr("No readings yet. What is read at the bench is listed here."));
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
@@ -101,6 +109,12 @@ void ReadingsView::followSelection()
     m_table->setCurrentIndex(at);
     m_table->scrollTo(at);
     m_table->viewport()->update();
+}
+
+void ReadingsView::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    fitHeight(m_summaryTable);
 }
 
 void ReadingsView::showEvent(QShowEvent *event)

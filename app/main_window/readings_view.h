@@ -21,6 +21,7 @@ signals:
     void pairChosen(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
 
 protected:
+    void resizeEvent(QResizeEvent *event) override;
     void showEvent(QShowEvent *event) override;
 
 private:

@@ -1,6 +1,7 @@
 #include "main_window/spot_check_menu.h"
 
 #include "analysis/draw_sample.h"
+#include "main_window/open_items.h"
 #include "main_window/save_chart.h"
 #include "main_window/spot_check_page.h"
 #include "route/route.h"
@@ -131,19 +132,30 @@ void SpotCheckMenu::tell()
     const auto told = spotCheckTold(m_place.workshop, m_place.views.form());
     if (!told)
         return;
-    if (told->unread > 0) {
-        const int chosen = m_place.prompts.ask(
-            m_place.window,
-            {.title = tr("What the spot check shows"),
-             .text = tr("%1 values of the sample are not read again yet.").arg(told->unread),
-             .detail =
-                 tr("The finding shows what was read before. Whoever has seen it no longer reads the rest blind."),
-             .choices = {tr("Show it all the same"), tr("Read on")},
-             .preferred = 1});
-        if (chosen != 0)
-            return;
-    }
+    if (told->unread > 0 && !wantsToSee(tr("The finding shows what was read before. Whoever has seen it no longer "
+                                           "reads the rest blind.")))
+        return;
     showPage();
+}
+
+bool SpotCheckMenu::wantsToSee(const QString &detail)
+{
+    const int unread = m_place.workshop.pass()->unread;
+    return m_place.prompts.ask(m_place.window,
+                               {.title = tr("The sample is not read to its end"),
+                                .text = unread == 1 ? tr("One value of the sample is not read again yet.")
+                                                    : tr("%1 values of the sample are not read again yet.").arg(unread),
+                                .detail = detail,
+                                .choices = {tr("Show it all the same"), tr("Read on")},
+                                .preferred = 1}) == 0;
+}
+
+void SpotCheckMenu::leaveFor(readings::PassId pass)
+{
+    const bool asks = m_place.workshop.readsBlind();
+    if (!asks || wantsToSee(tr("That pass shows what was read before. Whoever has seen it no longer reads the rest "
+                               "blind.")))
+        m_place.workshop.choosePass(pass);
 }
 
 void SpotCheckMenu::showPage()
@@ -153,6 +165,7 @@ void SpotCheckMenu::showPage()
         return;
     if (!m_page) {
         m_page = new SpotCheckPage(m_place.window);
+        connect(m_page, &SpotCheckPage::noteChosen, &m_place.views, &Views::pairChosen);
         connect(m_page, &SpotCheckPage::saveWanted, this, [this](const charts::ChartData &chart) {
             saveChart(m_page, m_place.prompts, chart, *m_place.workshop.instrument());
         });
@@ -164,15 +177,18 @@ void SpotCheckMenu::followPass()
 {
     if (m_page)
         m_page->close();
-    const auto told = m_place.workshop.isOpen() ? spotCheckTold(m_place.workshop, m_place.views.form()) : std::nullopt;
-    m_unread = told ? told->unread : 0;
+    const PassInView *pass = m_place.workshop.pass();
+    m_unread = pass ? pass->unread : 0;
+    auto *open = m_place.window->findChild<OpenItems *>();
+    if (open && m_place.workshop.readsBlind()) // it tells what was read before
+        open->close();
 }
 
 void SpotCheckMenu::followReadings()
 {
-    const auto told = spotCheckTold(m_place.workshop, m_place.views.form());
-    const int before = std::exchange(m_unread, told ? told->unread : 0);
-    if (m_page || (told && before > 0 && m_unread == 0))
+    const PassInView *pass = m_place.workshop.pass();
+    const int before = std::exchange(m_unread, pass ? pass->unread : 0);
+    if (m_page || (before > 0 && m_unread == 0))
         showPage();
 }
 

@@ -33,6 +33,9 @@ public:
 
     static constexpr int usualSample = 20;
 
+    /// Goes to a pass that shows what was read before, where whoever reads again wants it all the same.
+    void leaveFor(readings::PassId pass);
+
 signals:
     /// Somebody else is at the bench from now on.
     void readBy(const QString &person);
@@ -45,6 +48,7 @@ private:
     [[nodiscard]] std::optional<int> askSize(int notes);
     void begin(const QString &person, int size, const std::vector<keyboard::Note> &notes);
     void tell();
+    [[nodiscard]] bool wantsToSee(const QString &detail);
     void showPage();
     void followPass();
     void followReadings();

@@ -8,6 +8,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QScreen>
 #include <QScrollArea>
 #include <QTableWidget>
 
@@ -50,9 +51,12 @@ void dress(QTableWidget &table)
     table.horizontalHeader()->setHighlightSections(false);
     table.setStyleSheet(QStringLiteral("QTableView { outline: 0; }")); // a whole row is chosen, not a cell
     table.setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    table.setWordWrap(true); // at twice the text size a small screen does not hold it in one line
+    table.verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table.horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table.horizontalHeader()->setSectionResizeMode(SpotCheckPage::Limits, QHeaderView::Stretch);
-    table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    table.horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter |
+                                                  static_cast<Qt::Alignment>(Qt::TextWordWrap));
 }
 
 } // namespace
@@ -72,6 +76,9 @@ SpotCheckPage::SpotCheckPage(QWidget *parent)
     setAttribute(Qt::WA_DeleteOnClose);
     dress(*m_table);
     connect(m_table, &QTableWidget::currentCellChanged, this, &SpotCheckPage::tellChosen);
+    connect(m_table->verticalHeader(), &QHeaderView::sectionResized, this, &SpotCheckPage::fitTable);
+    connect(m_chart, &charts::ChartPane::noteChosen, this,
+            [this](keyboard::Note note) { emit noteChosen(chart().quantity, note); });
     auto *area = new QScrollArea; // at twice the text size a small screen does not hold all of it
     area->setObjectName("spotCheckArea");
     area->setAccessibleName(windowTitle());
@@ -81,7 +88,7 @@ SpotCheckPage::SpotCheckPage(QWidget *parent)
     auto *column = new QVBoxLayout(this);
     column->addWidget(area, 1);
     column->addWidget(makeFoot());
-    resize(usualSize);
+    resize((usualSize * wording::textScale()).boundedTo(screen()->availableSize()));
     m_table->setFocus();
 }
 
@@ -155,11 +162,17 @@ void SpotCheckPage::fillTable()
     m_table->setRowCount(static_cast<int>(m_told.findings.size()));
     for (int row = 0; row < m_table->rowCount(); ++row)
         fillRow(row, m_told.findings[static_cast<std::size_t>(row)]);
-    const int rows = std::clamp(m_table->rowCount(), 1, mostRows);
-    m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() +
-                            rows * m_table->verticalHeader()->defaultSectionSize() + 2 * wording::gridStep);
+    fitTable();
     m_table->setCurrentCell(std::min(chosen, m_table->rowCount() - 1), Quantity);
     tellChosen();
+}
+
+void SpotCheckPage::fitTable()
+{
+    int height = m_table->horizontalHeader()->sizeHint().height() + 2 * wording::gridStep;
+    for (int row = 0; row < std::min(m_table->rowCount(), mostRows); ++row)
+        height += m_table->rowHeight(row);
+    m_table->setFixedHeight(height);
 }
 
 void SpotCheckPage::fillRow(int row, const decisions::SpotFinding &finding)

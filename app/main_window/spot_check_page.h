@@ -27,6 +27,7 @@ public:
     enum Column { Quantity, ReadAgain, Out, MostOut, Mean, Limits, ColumnCount };
 
 signals:
+    void noteChosen(hammerline::catalogue::Quantity quantity, hammerline::keyboard::Note note);
     void saveWanted(const hammerline::charts::ChartData &chart);
 
 private:
@@ -35,6 +36,7 @@ private:
     [[nodiscard]] QWidget *makeFoot();
     void fillTable();
     void fillRow(int row, const decisions::SpotFinding &finding);
+    void fitTable();
     void tellChosen();
 
     SpotCheckTold m_told;

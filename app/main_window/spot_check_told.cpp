@@ -27,16 +27,6 @@ tolerance::ToleranceSet setToJudgeBy(const Workshop &workshop)
     return none;
 }
 
-/// Values of the sample that the checked pass has and the check has not.
-int unreadOf(const decisions::SpotCheck &check, const readings::ValueTable &before, const readings::ValueTable &again)
-{
-    int unread = 0;
-    for (const Quantity quantity : check.quantities)
-        for (const keyboard::Note note : check.notes)
-            unread += before.value(quantity, note) && !again.value(quantity, note) ? 1 : 0;
-    return unread;
-}
-
 charts::ChartData chartOf(const Workshop &workshop, const SpotCheckTold &told, const wording::NumberForm &form)
 {
     charts::ChartData chart;
@@ -130,7 +120,7 @@ std::optional<SpotCheckTold> spotCheckTold(const Workshop &workshop, const wordi
     const auto before = workshop.book().values(checked->id);
     told.findings =
         decisions::spotFindings(told.check, before, pass->values, setToJudgeBy(workshop), spotCheckConfidence).value();
-    told.unread = unreadOf(told.check, before, pass->values);
+    told.unread = pass->unread;
     charts::ChartData chart = chartOf(workshop, told, form);
     for (const SpotFinding &finding : told.findings) {
         chart.quantity = finding.quantity;

@@ -92,11 +92,20 @@ void Views::go(View view)
     m_names->setCurrentIndex(static_cast<int>(view));
     if (view == View::Studies)
         m_studies->focusFirst();
+    if (view == View::Worst || view == View::Review)
+        (view == View::Worst ? m_worst : m_review)->focusFirst();
 }
 
 View Views::current() const
 {
     return static_cast<View>(m_names->currentIndex());
+}
+
+std::vector<review::Item> Views::chosenItems() const
+{
+    if (current() != View::Worst && current() != View::Review)
+        return {};
+    return (current() == View::Worst ? m_worst : m_review)->chosenItems();
 }
 
 void Views::setForm(const wording::NumberForm &form)
@@ -139,12 +148,16 @@ void Views::fillLists()
     if (current() != View::Worst && current() != View::Review)
         return;
     Workshop::Queue queue = current() == View::Worst ? m_workshop.queueOfPass() : m_workshop.queue();
-    review_desk::Desk desk{std::move(queue.items), std::move(queue.conceded), std::move(queue.mended), {}, {}};
+    review_desk::Desk desk{
+        .items = std::move(queue.items), .conceded = std::move(queue.conceded), .mended = std::move(queue.mended)};
     for (const logbook::InstrumentLine &each : m_workshop.instruments())
         if (each.state != instrument::State::Delivered)
             desk.names[each.id] = QString::fromStdString(each.name);
     if (const auto *chosen = m_workshop.instrument())
         desk.names[chosen->id] = QString::fromStdString(chosen->name);
+    if (current() == View::Review && m_workshop.readsBlind())
+        desk.withheld = tr("What waits on “%1” is not listed until the sample of its spot check is read.")
+                            .arg(QString::fromStdString(m_workshop.instrument()->name));
     desk.now = m_workshop.isOpen() ? m_workshop.stamp().at : readings::Instant{};
     (current() == View::Worst ? m_worst : m_review)->show(std::move(desk), m_form, queue.judged);
 }

@@ -31,6 +31,8 @@ public:
 
     void go(View view);
     [[nodiscard]] View current() const;
+    /// Rows chosen in the list of items that is shown; empty: none, or another view is shown.
+    [[nodiscard]] std::vector<review::Item> chosenItems() const;
     void setForm(const wording::NumberForm &form);
     [[nodiscard]] const wording::NumberForm &form() const { return m_form; }
 

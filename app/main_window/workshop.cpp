@@ -28,6 +28,16 @@ void dropUnasked(tolerance::Judgement &judgement, const decisions::SpotCheck &ch
     });
 }
 
+/// Values of the sample that the checked pass has and the check has not.
+int unreadOf(const decisions::SpotCheck &check, const readings::ValueTable &before, const readings::ValueTable &again)
+{
+    int unread = 0;
+    for (const catalogue::Quantity quantity : check.quantities)
+        for (const keyboard::Note note : check.notes)
+            unread += before.value(quantity, note) && !again.value(quantity, note) ? 1 : 0;
+    return unread;
+}
+
 using MaybeDeed = std::optional<logbook::Deed>;
 
 MaybeDeed newerOf(const MaybeDeed &a, const MaybeDeed &b)
@@ -197,7 +207,7 @@ Workshop::Queue Workshop::queue()
     Queue whole;
     Judges judges;
     for (const logbook::InstrumentLine &each : m_instruments) {
-        if (each.state == instrument::State::Delivered)
+        if (each.state == instrument::State::Delivered || (readsBlind() && each.id == m_instrument))
             continue;
         auto known = m_judged.find(each.id);
         if (known == m_judged.end())
@@ -262,8 +272,10 @@ PassInView Workshop::view(const readings::Pass &pass) const
     made.values = readings::meansOf(made.readings);
     if (const auto *of = instrument())
         made.judgement = judgementOf(*of, made.values, m_set);
-    if (made.check)
+    if (made.check) {
         dropUnasked(made.judgement, *made.check);
+        made.unread = unreadOf(*made.check, m_book->values(made.check->checked), made.values);
+    }
     tolerance::weighDoubt(made.judgement, made.readings, pass.gauge);
     return made;
 }

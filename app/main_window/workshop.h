@@ -34,6 +34,7 @@ struct PassInView {
     /// Of a spot check only what it asks for or has read: a note that was not drawn is not missing.
     tolerance::Judgement judgement{};
     std::optional<decisions::SpotCheck> check{}; ///< present: the pass reads a sample of another again
+    int unread = 0; ///< of a spot check: values of the sample that the checked pass has and this one has not yet
 };
 
 struct Selection {
@@ -67,8 +68,11 @@ public:
     /// Null: none is chosen.
     [[nodiscard]] const instrument::Instrument *instrument() const { return m_chosen ? &*m_chosen : nullptr; }
     [[nodiscard]] const PassInView *pass() const { return m_pass ? &*m_pass : nullptr; }
+    /// While a spot check is chosen that is not read to its end, nothing that was read before of its instrument may be
+    /// seen, nor what was thought of it: whoever reads again reads blind. Every view asks here, and nothing else.
+    [[nodiscard]] bool readsBlind() const { return m_pass && m_pass->unread > 0; }
     /// The first as-found pass with readings, to hold the chosen one against; null where that is the chosen one, and
-    /// where the chosen one is a spot check: who reads again must not see what was read before.
+    /// where the chosen one is a spot check, which is held against the pass that it checks.
     [[nodiscard]] const PassInView *before() const { return m_before ? &*m_before : nullptr; }
     [[nodiscard]] const std::optional<tolerance::ToleranceSet> &set() const { return m_set; }
     [[nodiscard]] analysis::Summaries summaries() const;
@@ -85,7 +89,8 @@ public:
     void select(const Selection &selection);
 
     /// Every item of what stands in the workshop (not of what was delivered), worst first, and whether any pass could
-    /// be judged. Only instruments that were touched since it was asked for last are judged anew.
+    /// be judged. Only instruments that were touched since it was asked for last are judged anew. While a spot check is
+    /// read blind, nothing of its instrument.
     struct Queue {
         std::vector<review::Item> items{};
         std::vector<review::Settled> conceded{}; ///< accepted as they are

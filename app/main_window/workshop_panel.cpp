@@ -10,6 +10,7 @@
 #include <QLocale>
 #include <QPushButton>
 #include <QScopedValueRollback>
+#include <QTimer>
 #include <QTreeWidget>
 
 #include <algorithm>
@@ -98,6 +99,7 @@ WorkshopPanel::WorkshopPanel(Workshop &workshop, QWidget *parent)
     m_detail->setTextFormat(Qt::PlainText);
     m_detail->setObjectName("instrumentDetail");
     m_set->setObjectName("toleranceButton");
+    m_set->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_begin->setObjectName("panelBeginPass");
     auto *takeIn = new QPushButton(tr("Take in an instrument"));
     takeIn->setObjectName("panelTakeIn");
@@ -207,11 +209,34 @@ void WorkshopPanel::markChosen()
     tellDetail();
 }
 
+/// The pass that a row would show of the chosen instrument, where it is not the chosen one.
+std::optional<readings::PassId> WorkshopPanel::passBehind(const QTreeWidgetItem &item) const
+{
+    const QTreeWidgetItem &instrument = item.data(0, passRole).isValid() ? *item.parent() : item;
+    if (instrument.data(0, instrumentRole).toLongLong() != m_workshop.instrument()->id)
+        return std::nullopt;
+    const readings::PassId pass = &instrument == &item ? m_workshop.passesOf(m_workshop.instrument()->id).back().id
+                                                       : item.data(0, passRole).toLongLong();
+    return pass == m_workshop.pass()->pass.id ? std::nullopt : std::optional(pass);
+}
+
+/// Later: the tree is still busy with the row that was pressed.
+void WorkshopPanel::askToLeave(readings::PassId pass)
+{
+    QTimer::singleShot(0, this, [this, pass] {
+        markChosen();
+        emit leaveCheckWanted(pass);
+    });
+}
+
 void WorkshopPanel::choose(QTreeWidgetItem *item)
 {
     if (m_filling || item == nullptr || item == m_delivered)
         return;
     const QVariant pass = item->data(0, passRole);
+    if (m_workshop.readsBlind())
+        if (const auto earlier = passBehind(*item))
+            return askToLeave(*earlier);
     if (pass.isValid())
         m_workshop.choosePass(pass.toLongLong());
     else
@@ -244,8 +269,22 @@ void WorkshopPanel::tellDetail()
         return;
     m_detail->setText(describe(*instrument) + '\n' + standing(*instrument));
     const auto &set = m_workshop.set();
-    m_set->setText(set ? tr("Judged by: %1").arg(QString::fromStdString(set->name)) : tr("Choose a tolerance set"));
-    m_set->setToolTip(m_set->text());
+    m_set->setToolTip(set ? tr("Judged by: %1").arg(QString::fromStdString(set->name)) : tr("Choose a tolerance set"));
+    m_set->setAccessibleName(m_set->toolTip());
+    elideSet();
+}
+
+/// A long name of a set is not to widen the panel.
+void WorkshopPanel::elideSet()
+{
+    const int room = std::max(m_begin->width(), m_begin->sizeHint().width()) - 6 * wording::gridStep;
+    m_set->setText(m_set->fontMetrics().elidedText(m_set->toolTip(), Qt::ElideRight, room));
+}
+
+void WorkshopPanel::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    elideSet();
 }
 
 } // namespace hammerline::main_window

@@ -19,11 +19,17 @@ public:
     explicit WorkshopPanel(Workshop &workshop, QWidget *parent = nullptr);
 
 signals:
+    /// Another pass of the instrument that a spot check is reading blind: it shows what was read before.
+    void leaveCheckWanted(hammerline::readings::PassId pass);
     void takeInWanted();
     void beginPassWanted();
     void toleranceWanted();
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
+    void elideSet();
     void fill();
     /// Thousands may have been delivered: their rows are made when somebody looks for them.
     void addDelivered(int count, bool unfolded);
@@ -34,6 +40,8 @@ private:
     void addPasses(QTreeWidgetItem *row);
     void markChosen();
     void choose(QTreeWidgetItem *item);
+    [[nodiscard]] std::optional<readings::PassId> passBehind(const QTreeWidgetItem &item) const;
+    void askToLeave(readings::PassId pass);
     void tellDetail();
     [[nodiscard]] QString standing(const instrument::Instrument &instrument) const;
 

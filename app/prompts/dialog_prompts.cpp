@@ -3,14 +3,19 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
+#include <QLabel>
+#include <QLineEdit>
 #include <QMessageBox>
 #include <QPushButton>
 
+#include <algorithm>
 #include <vector>
 
 namespace hammerline::prompts {
 
 namespace {
+
+constexpr int widestLetters = 60; ///< of a line that is read with ease, at any text size
 
 void fill(QMessageBox &box, const QString &title, const QString &text, const QString &detail, Weight weight)
 {
@@ -79,13 +84,19 @@ std::optional<QString> DialogPrompts::chooseFile(QWidget *parent, const FileWish
 
 std::optional<QString> DialogPrompts::askText(QWidget *parent, const TextWish &wish)
 {
-    bool accepted = false;
-    const QString text =
-        wish.manyLines
-            ? QInputDialog::getMultiLineText(parent, wish.title, wish.label, wish.initial, &accepted)
-            : QInputDialog::getText(parent, wish.title, wish.label,
-                                    wish.hidden ? QLineEdit::Password : QLineEdit::Normal, wish.initial, &accepted);
-    return accepted ? std::optional(text) : std::nullopt;
+    QInputDialog dialog(parent);
+    dialog.setWindowTitle(wish.title);
+    dialog.setLabelText(wish.label);
+    dialog.setTextValue(wish.initial);
+    dialog.setTextEchoMode(wish.hidden ? QLineEdit::Password : QLineEdit::Normal);
+    dialog.setOption(QInputDialog::UsePlainTextEditForTextInput, wish.manyLines);
+    for (auto *label : dialog.findChildren<QLabel *>()) { // made with the text; a long one is not to widen the dialog
+        label->setTextFormat(Qt::PlainText);
+        label->setWordWrap(true);
+        const int letters = std::min(widestLetters, static_cast<int>(wish.label.size()));
+        label->setMinimumWidth(letters * label->fontMetrics().averageCharWidth());
+    }
+    return dialog.exec() == QDialog::Accepted ? std::optional(dialog.textValue()) : std::nullopt;
 }
 
 } // namespace hammerline::prompts

@@ -1,8 +1,8 @@
 #include "review_desk/item_filters.h"
 
-#include "review_desk/inside/wrap_row.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QCheckBox>
@@ -23,9 +23,9 @@ ItemFilters::ItemFilters(bool wide, QWidget *parent) : QWidget(parent)
     auto *rows = new QVBoxLayout(this);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(wording::gridStep);
-    m_kindRow = new WrapRow(3 * wording::gridStep);
+    m_kindRow = new wording::WrapRow(3 * wording::gridStep);
     rows->addLayout(m_kindRow);
-    m_choiceRow = wide ? new WrapRow(3 * wording::gridStep) : m_kindRow;
+    m_choiceRow = wide ? new wording::WrapRow(3 * wording::gridStep) : m_kindRow;
     if (wide)
         rows->addLayout(m_choiceRow);
     addKind(review::Kind::Out, tr("Out"), "showOut");

@@ -9,9 +9,11 @@
 class QCheckBox;
 class QComboBox;
 
-namespace hammerline::review_desk {
-
+namespace hammerline::wording {
 class WrapRow;
+}
+
+namespace hammerline::review_desk {
 
 class ItemFilters : public QWidget {
     Q_OBJECT
@@ -30,8 +32,8 @@ private:
     [[nodiscard]] QComboBox *addChoice(const QString &label, const char *name, bool shown);
     void offerIn(QComboBox *box, const QString &all, const std::map<QString, QVariant> &choices);
 
-    WrapRow *m_kindRow;
-    WrapRow *m_choiceRow;
+    wording::WrapRow *m_kindRow;
+    wording::WrapRow *m_choiceRow;
     std::map<review::Kind, QCheckBox *> m_kinds;
     QComboBox *m_instrument;
     QComboBox *m_person;

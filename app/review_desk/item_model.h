@@ -25,6 +25,7 @@ struct Desk {
     std::vector<review::Settled> mended{};   ///< sent back and inside since
     InstrumentNames names{};
     readings::Instant now{}; ///< for the age of an item
+    QString withheld{};      ///< what is not listed now, and why; empty: everything is listed
 };
 
 /// Which of the three lists of a desk is shown.

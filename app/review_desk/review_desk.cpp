@@ -1,7 +1,7 @@
 #include "review_desk/review_desk.h"
 
-#include "review_desk/inside/wrap_row.h"
 #include "wording/palette.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QComboBox>
@@ -13,6 +13,8 @@
 #include <QTableView>
 
 #include <algorithm>
+#include <map>
+#include <numeric>
 
 namespace hammerline::review_desk {
 
@@ -21,6 +23,7 @@ namespace {
 // Longer words are shown whole by their tooltip and in the record.
 constexpr int lettersDecided = 32;
 constexpr int lettersOfWords = 24;
+constexpr int lettersOfName = 16;
 
 QTableView *makeTable(ItemModel *model, Scope scope)
 {
@@ -56,14 +59,20 @@ ReviewDesk::ReviewDesk(Scope scope, QWidget *parent)
       m_filters(new ItemFilters(scope == Scope::Workshop)),
       m_table(makeTable(m_model, scope)),
       m_headline(new QLabel),
+      m_withheld(new QLabel),
       m_empty(new QLabel),
       m_list(new QComboBox),
-      m_accept(addButton(tr("&Accept as it is…"), "acceptChosen")),
-      m_sendBack(addButton(tr("Send bac&k…"), "sendBackChosen"))
+      m_accept(addButton(tr("Accept as it is…"), "acceptChosen")),
+      m_sendBack(addButton(tr("Send back…"), "sendBackChosen"))
 {
+    m_accept->setToolTip(tr("Alt+A"));
+    m_sendBack->setToolTip(tr("Alt+K"));
     m_headline->setObjectName("reviewHeadline");
     m_headline->setFont(wording::font(wording::TextSize::Title));
     m_headline->setWordWrap(true);
+    m_withheld->setObjectName("reviewWithheld");
+    m_withheld->setWordWrap(true);
+    m_withheld->setTextFormat(Qt::PlainText);
     m_empty->setObjectName("reviewEmpty");
     m_empty->setFont(wording::font(wording::TextSize::Heading));
     m_empty->setWordWrap(true);
@@ -72,6 +81,7 @@ ReviewDesk::ReviewDesk(Scope scope, QWidget *parent)
     column->setContentsMargins(24, 12, 24, 8);
     column->setSpacing(2 * wording::gridStep);
     column->addWidget(m_headline);
+    column->addWidget(m_withheld);
     column->addWidget(m_filters);
     column->addWidget(m_table, 1);
     column->addWidget(m_empty, 1);
@@ -104,7 +114,7 @@ QWidget *ReviewDesk::makeFoot()
         tellCounts();
     });
     auto *foot = new QWidget;
-    auto *row = new WrapRow(2 * wording::gridStep);
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
     row->addWidget(m_sendBack);
     row->addWidget(m_accept);
     row->addWidget(m_list);
@@ -115,10 +125,46 @@ QWidget *ReviewDesk::makeFoot()
 void ReviewDesk::show(Desk desk, const wording::NumberForm &form, bool judged)
 {
     m_judged = judged;
+    const Place place = placeNow();
     m_filters->offer(desk);
     m_model->setDesk(std::move(desk), form);
     followFilters();
     fitColumns();
+    goBackTo(place);
+}
+
+ReviewDesk::Place ReviewDesk::placeNow() const
+{
+    const int row = m_table->currentIndex().row();
+    return {row, row < 0 ? std::nullopt : std::optional(m_model->itemAt(row)), chosenItems()};
+}
+
+/// To the same item where it still waits, else to the one that took its row; what was chosen stays chosen.
+void ReviewDesk::goBackTo(const Place &place)
+{
+    if (m_model->rowCount() == 0)
+        return;
+    const auto isSame = [](const review::Item &a, const review::Item &b) {
+        return a.pass == b.pass && a.verdict.quantity == b.verdict.quantity && a.verdict.note == b.verdict.note;
+    };
+    QItemSelectionModel &rows = *m_table->selectionModel();
+    int current = std::clamp(place.row, 0, m_model->rowCount() - 1);
+    for (int row = 0; row < m_model->rowCount(); ++row) {
+        const review::Item &item = m_model->itemAt(row);
+        if (place.item && isSame(*place.item, item))
+            current = row;
+        if (std::ranges::any_of(place.chosen, [&](const review::Item &each) { return isSame(each, item); }))
+            rows.select(m_model->index(row, 0), QItemSelectionModel::Select | QItemSelectionModel::Rows);
+    }
+    rows.setCurrentIndex(m_model->index(current, ItemModel::NoteColumn), QItemSelectionModel::NoUpdate);
+}
+
+void ReviewDesk::focusFirst()
+{
+    if (m_table->isVisibleTo(this))
+        m_table->setFocus();
+    else
+        m_list->setFocus();
 }
 
 /// What was decided and why is what the two further lists are read for: there it has the room of the finding.
@@ -133,22 +179,39 @@ void ReviewDesk::fitColumns()
         const int widest = lettersDecided * m_table->fontMetrics().averageCharWidth();
         m_table->setColumnWidth(ItemModel::Decided, std::min(m_table->columnWidth(ItemModel::Decided), widest));
     }
-    m_readByWidth = m_table->columnWidth(ItemModel::ReadBy);
+    m_widths.clear();
+    for (int column = 0; column < ItemModel::columnTotal; ++column)
+        m_widths.push_back(m_table->columnWidth(column)); // 0 where it is hidden
     m_table->horizontalHeader()->setStretchLastSection(true);
-    m_wordsWidth = m_table->columnWidth(waiting ? ItemModel::Finding : ItemModel::Decided);
     giveRoom();
 }
 
-/// The column of words takes what the others leave; all of it where there is room, but always some.
+/// Where the window is too narrow, names and words go on in a second line; the words take what the others leave.
 void ReviewDesk::giveRoom()
 {
+    if (m_widths.empty())
+        return;
     const bool waiting = m_list->currentIndex() == static_cast<int>(List::Waiting);
     const int words = waiting ? ItemModel::Finding : ItemModel::Decided;
-    int others = m_readByWidth;
-    for (int column = 0; column < ItemModel::ReadBy; ++column)
-        others += column == words ? 0 : m_table->columnWidth(column); // 0 where it is hidden
-    const int least = lettersOfWords * m_table->fontMetrics().averageCharWidth();
-    m_table->setColumnWidth(words, std::min(m_wordsWidth, std::max(least, m_table->viewport()->width() - others)));
+    const int room = m_table->viewport()->width(), letter = m_table->fontMetrics().averageCharWidth();
+    const bool narrow = std::accumulate(m_widths.begin(), m_widths.end(), 0) > room;
+    const std::map<int, int> most{{ItemModel::Instrument, lettersOfName},
+                                  {ItemModel::Decided, lettersOfWords},
+                                  {ItemModel::ReadBy, lettersOfName}};
+    int others = 0;
+    for (int column = 0; column < ItemModel::columnTotal; ++column) {
+        const auto limit = most.find(column);
+        const int natural = m_widths[static_cast<std::size_t>(column)];
+        const int width = narrow && limit != most.end() ? std::min(natural, limit->second * letter) : natural;
+        others += column == words ? 0 : width;
+        if (!m_table->isColumnHidden(column))
+            m_table->setColumnWidth(column, width);
+    }
+    const int natural = m_widths[static_cast<std::size_t>(words)];
+    m_table->setColumnWidth(words, std::min(natural, std::max(lettersOfWords * letter, room - others)));
+    const int lines = narrow ? 2 : 1;
+    m_table->verticalHeader()->setDefaultSectionSize(lines * m_table->fontMetrics().lineSpacing() +
+                                                     2 * wording::gridStep);
 }
 
 void ReviewDesk::resizeEvent(QResizeEvent *event)
@@ -193,11 +256,16 @@ void ReviewDesk::tellCounts()
 void ReviewDesk::tellEmpty()
 {
     const bool empty = m_model->rowCount() == 0;
+    const QString &withheld = m_model->desk().withheld;
+    m_withheld->setText(withheld);
+    m_withheld->setVisible(!withheld.isEmpty());
     m_headline->setVisible(m_judged);
     m_filters->setVisible(m_judged);
     m_table->setVisible(!empty);
     m_empty->setVisible(empty);
-    if (!m_judged)
+    if (!m_judged && !withheld.isEmpty())
+        m_empty->setText(tr("Nothing of another instrument waits."));
+    else if (!m_judged)
         m_empty->setText(
             m_scope == Scope::OnePass
                 ? tr("Nothing is judged yet. Read some notes, and choose what the instrument is judged by.")

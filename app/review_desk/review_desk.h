@@ -31,6 +31,8 @@ public:
     /// `judged` false: there is nothing to judge by yet, and the desk says so.
     void show(Desk desk, const wording::NumberForm &form, bool judged);
     [[nodiscard]] const ItemModel &model() const { return *m_model; }
+    /// The keys go to the items; where there are none, to the choice of lists.
+    void focusFirst();
     /// Rows chosen, in their order; those of the list of what was decided are none.
     [[nodiscard]] std::vector<review::Item> chosenItems() const;
 
@@ -43,6 +45,14 @@ protected:
     void resizeEvent(QResizeEvent *event) override;
 
 private:
+    /// Where the lead stands, to come back to when the items are other ones.
+    struct Place {
+        int row = -1;
+        std::optional<review::Item> item{};
+        std::vector<review::Item> chosen{};
+    };
+    [[nodiscard]] Place placeNow() const;
+    void goBackTo(const Place &place);
     [[nodiscard]] QPushButton *addButton(const QString &text, const char *name);
     [[nodiscard]] QWidget *makeFoot();
     void fitColumns();
@@ -53,12 +63,12 @@ private:
 
     Scope m_scope;
     bool m_judged = false;
-    int m_readByWidth = 0;
-    int m_wordsWidth = 0; ///< of the column of words, all of it shown
+    std::vector<int> m_widths{}; ///< of the columns, each showing all of its contents
     ItemModel *m_model;
     ItemFilters *m_filters;
     QTableView *m_table;
     QLabel *m_headline;
+    QLabel *m_withheld;
     QLabel *m_empty;
     QComboBox *m_list;
     QPushButton *m_accept;

@@ -2,6 +2,7 @@
 
 #include "wording/palette.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QButtonGroup>
@@ -85,10 +86,9 @@ FindingsPage::FindingsPage(QWidget *parent)
     choose(0);
 }
 
-QHBoxLayout *FindingsPage::makeChoices()
+QLayout *FindingsPage::makeChoices()
 {
-    auto *choices = new QHBoxLayout;
-    choices->setSpacing(4 * wording::gridStep);
+    auto *choices = new wording::WrapRow(4 * wording::gridStep);
     const std::array texts{tr("In words"), tr("Every value"), tr("By person"), tr("By source")};
     const std::array names{"studyWords", "studyValues", "studyRanges", "studySources"};
     for (std::size_t i = 0; i < texts.size(); ++i) {
@@ -98,7 +98,6 @@ QHBoxLayout *FindingsPage::makeChoices()
         m_choice->addButton(choice, static_cast<int>(i));
         choices->addWidget(choice);
     }
-    choices->addStretch(1);
     choices->addWidget(m_save);
     return choices;
 }

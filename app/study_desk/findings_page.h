@@ -7,7 +7,7 @@
 #include <QWidget>
 
 class QButtonGroup;
-class QHBoxLayout;
+class QLayout;
 class QLabel;
 class QPushButton;
 class QStackedWidget;
@@ -30,7 +30,7 @@ signals:
 
 private:
     void fillTable(const Findings &findings);
-    [[nodiscard]] QHBoxLayout *makeChoices();
+    [[nodiscard]] QLayout *makeChoices();
     void choose(int page);
 
     QLabel *m_heading, *m_story;

@@ -94,8 +94,9 @@ PlanForm::PlanForm(PlanProposal proposal, QWidget *parent) : QDialog(parent), m_
 void PlanForm::addFields(QFormLayout *form)
 {
     m_gauge = add(form, new QLineEdit, tr("Gauge"), "studyGauge");
-    m_gauge->setPlaceholderText(tr("named as in the passes, e.g. depth gauge 2"));
-    m_gauge->setMinimumWidth(320);
+    m_gauge->setPlaceholderText(tr("e.g. depth gauge 2"));
+    m_gauge->setToolTip(tr("Named as in the passes, so that they take over what the study finds."));
+    m_gauge->setMinimumWidth(24 * m_gauge->fontMetrics().averageCharWidth());
     m_resolution = add(form, new QLineEdit, tr("Its smallest step"), "studyResolution");
     m_resolution->setPlaceholderText(tr("e.g. 0.1 mm or 1/64"));
     m_quantity = add(form, new QComboBox, tr("Quantity"), "studyQuantity");

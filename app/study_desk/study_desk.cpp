@@ -2,6 +2,7 @@
 
 #include "wording/palette.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QHeaderView>
@@ -17,9 +18,17 @@ namespace hammerline::study_desk {
 
 using logbook::PlannedStudy;
 
+namespace {
+
+constexpr int fewestLetters = 60; ///< of a line that is still read with ease
+
+} // namespace
+
 StudyDesk::StudyDesk(Clock clock, QWidget *parent)
     : QWidget(parent),
       m_clock(std::move(clock)),
+      m_row(new QBoxLayout(QBoxLayout::LeftToRight, this)),
+      m_left(new QWidget),
       m_list(new QTableWidget(0, 2)),
       m_plan(new QPushButton(tr("Plan a study…"))),
       m_strike(new QPushButton(tr("Strike it out…"))),
@@ -41,18 +50,7 @@ StudyDesk::StudyDesk(Clock clock, QWidget *parent)
     m_empty->setContentsMargins(24, 12, 24, 8);
     for (QWidget *page : std::initializer_list<QWidget *>{m_empty, m_taking, m_findings})
         m_pages->addWidget(page);
-    auto *buttons = new QHBoxLayout;
-    buttons->addWidget(m_plan);
-    buttons->addWidget(m_strike);
-    buttons->addStretch(1);
-    auto *left = new QVBoxLayout;
-    left->setContentsMargins(24, 12, 0, 8);
-    left->addLayout(buttons);
-    left->addWidget(m_list, 1);
-    auto *row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addLayout(left);
-    row->addWidget(m_pages, 1);
+    arrange();
     connect(m_plan, &QPushButton::clicked, this, &StudyDesk::plan);
     connect(m_strike, &QPushButton::clicked, this, &StudyDesk::strike);
     connect(m_findings, &FindingsPage::saveWanted, this, &StudyDesk::saveChart);
@@ -64,6 +62,35 @@ StudyDesk::StudyDesk(Clock clock, QWidget *parent)
         show(m_place);
         emit written();
     });
+}
+
+void StudyDesk::arrange()
+{
+    auto *buttons = new wording::WrapRow(2 * wording::gridStep);
+    buttons->addWidget(m_plan);
+    buttons->addWidget(m_strike);
+    auto *left = new QVBoxLayout(m_left);
+    left->setContentsMargins(24, 12, 0, 8);
+    left->addLayout(buttons);
+    left->addWidget(m_list, 1);
+    m_row->setContentsMargins(0, 0, 0, 0);
+    m_row->addWidget(m_left);
+    m_row->addWidget(m_pages, 1);
+}
+
+QSize StudyDesk::minimumSizeHint() const
+{
+    const QSize list = m_left->minimumSizeHint(), page = m_pages->minimumSizeHint();
+    const int height = m_row->direction() == QBoxLayout::LeftToRight ? std::max(list.height(), page.height())
+                                                                     : list.height() + page.height();
+    return {std::max(list.width(), page.width()), height};
+}
+
+void StudyDesk::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    const int wanted = m_left->sizeHint().width() + fewestLetters * fontMetrics().averageCharWidth();
+    m_row->setDirection(width() < wanted ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
 void StudyDesk::makeList()
@@ -130,13 +157,13 @@ void StudyDesk::fillList()
 /// As wide as what it holds, but for names that are long.
 void StudyDesk::fitList()
 {
+    m_list->horizontalHeader()->setStretchLastSection(false); // else the last fills the list and widens it each time
     m_list->resizeColumnsToContents();
-    m_list->resizeRowsToContents();
     const int widest = 24 * m_list->fontMetrics().averageCharWidth();
     m_list->setColumnWidth(0, std::min(m_list->columnWidth(0), widest));
-    int width = 6 * wording::gridStep;
-    for (int column = 0; column < m_list->columnCount(); ++column)
-        width += m_list->columnWidth(column);
+    m_list->resizeRowsToContents();
+    const int width = m_list->horizontalHeader()->length() + 6 * wording::gridStep;
+    m_list->horizontalHeader()->setStretchLastSection(true);
     m_list->setFixedWidth(width);
 }
 
@@ -220,7 +247,7 @@ void StudyDesk::plan()
         const std::string person = m_place.proposal.people.empty() ? "" : m_place.proposal.people.front();
         const auto planned = logbook::GaugeStudies(*m_place.book).plan(study, {m_clock(), person});
         if (!planned)
-            return;
+            return tell(tr("The study was not planned"), planned.faults());
         m_chosen = planned.value().id;
         show(m_place);
         focusFirst();
@@ -254,7 +281,13 @@ void StudyDesk::saveChart()
         return;
     const auto written = charts::exportChart(m_findings->chart(), *path, wording::paletteFor(*this));
     if (!written)
-        m_prompts->tell(this, {tr("The chart was not saved"), wording::faultsText(written.faults()), {}});
+        tell(tr("The chart was not saved"), written.faults());
+}
+
+void StudyDesk::tell(const QString &title, const std::vector<outcome::Fault> &faults)
+{
+    if (m_prompts != nullptr)
+        m_prompts->tell(this, {title, wording::faultsText(faults), {}});
 }
 
 } // namespace hammerline::study_desk

@@ -12,6 +12,7 @@
 class QLabel;
 class QPushButton;
 class QStackedWidget;
+class QBoxLayout;
 class QTableWidget;
 
 namespace hammerline::study_desk {
@@ -36,6 +37,8 @@ public:
     /// A study is being taken: nobody is to see what was read of its notes before.
     [[nodiscard]] bool blind() const;
     void focusFirst();
+    /// List and page side by side, or one below the other where the window is too narrow.
+    [[nodiscard]] QSize minimumSizeHint() const override;
     /// What a gauge on its cable says, with its unit; why nothing was taken from a line. False where no study is being
     /// taken before everybody's eyes: it is somebody else's then.
     bool takeFromGauge(const QString &typed);
@@ -51,12 +54,14 @@ signals:
     void written();
 
 protected:
+    void resizeEvent(QResizeEvent *event) override;
     void showEvent(QShowEvent *event) override;
     void hideEvent(QHideEvent *event) override;
 
 private:
     [[nodiscard]] bool takesReadings() const { return blind() && isVisible(); }
     void tellWhatIsAsked();
+    void arrange();
     void makeList();
     void fillList();
     void fitList();
@@ -64,6 +69,7 @@ private:
     void plan();
     void strike();
     void saveChart();
+    void tell(const QString &title, const std::vector<outcome::Fault> &faults);
     [[nodiscard]] std::optional<logbook::PlannedStudy> chosen() const;
     [[nodiscard]] QStringList textsOf(const logbook::PlannedStudy &study) const;
 
@@ -72,6 +78,8 @@ private:
     StudyPlace m_place;
     std::vector<logbook::PlannedStudy> m_studies; ///< newest first
     logbook::StudyId m_chosen = 0;
+    QBoxLayout *m_row;
+    QWidget *m_left; ///< the list and what is done with it
     QTableWidget *m_list;
     QPushButton *m_plan, *m_strike;
     QStackedWidget *m_pages;

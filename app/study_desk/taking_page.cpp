@@ -2,6 +2,7 @@
 
 #include "wording/palette.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QKeyEvent>
@@ -43,10 +44,9 @@ TakingPage::TakingPage(QWidget *parent)
     m_field->installEventFilter(this);
     auto *mendButton = new QPushButton(tr("Mend the last one (Up)"));
     mendButton->setObjectName("studyMend");
-    auto *row = new QHBoxLayout;
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
     row->addWidget(m_field);
     row->addWidget(mendButton);
-    row->addStretch(1);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
     column->setSpacing(2 * wording::gridStep);

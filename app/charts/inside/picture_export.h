@@ -17,8 +17,8 @@ namespace hammerline::charts {
 struct Picture {
     QString title{};
     QString description{};
-    /// Paints itself into the rectangle; the number is the size of its small type.
-    std::function<void(QPainter &, const QRectF &, int)> render{};
+    /// Paints itself into the rectangle, in these colours; the number is the size of its small type.
+    std::function<void(QPainter &, const QRectF &, const wording::Palette &, int)> render{};
     std::function<std::string()> csv{}; ///< the figures behind it
 };
 

@@ -6,17 +6,77 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QTableWidget>
+
+#include <algorithm>
 
 namespace hammerline::instrument_file {
 
+namespace {
+
+/// Fits its columns anew whenever its width changes.
+class FittedTable : public QTableWidget {
+public:
+    using QTableWidget::QTableWidget;
+
+protected:
+    void resizeEvent(QResizeEvent *event) override
+    {
+        QTableWidget::resizeEvent(event);
+        if (event->size().width() != event->oldSize().width())
+            fitColumns(this);
+    }
+};
+
+/// What a column needs at least: its longest word, or so much of a long text that it is still read.
+int leastWidth(const QTableWidget &table, int column)
+{
+    constexpr int fewestLetters = 12;
+    const int room = 4 * wording::gridStep;
+    int least = 0;
+    for (const QString &word : table.horizontalHeaderItem(column)->text().split(' '))
+        least = std::max(least, table.horizontalHeader()->fontMetrics().horizontalAdvance(word) + room);
+    for (int row = 0; row < table.rowCount(); ++row)
+        for (const QString &word : table.model()->index(row, column).data().toString().split(' '))
+            least = std::max(least, std::min(table.fontMetrics().horizontalAdvance(word),
+                                             fewestLetters * table.fontMetrics().averageCharWidth()) +
+                                        room);
+    return least;
+}
+
+} // namespace
+
+void fitColumns(QTableWidget *table)
+{
+    table->horizontalHeader()->setStretchLastSection(false); // else its width is not that of its contents
+    table->resizeColumnsToContents();
+    std::vector<int> spare;
+    for (int column = 0; column < table->columnCount(); ++column)
+        spare.push_back(table->columnWidth(column) - leastWidth(*table, column));
+    int over = table->horizontalHeader()->length() - table->viewport()->width();
+    while (over > 0) { // the column that has most to spare gives way, as long as its words stay whole
+        const auto most = std::ranges::max_element(spare);
+        const int gives = std::min({*most, over, table->fontMetrics().averageCharWidth() * 2});
+        if (gives <= 0)
+            break;
+        const auto column = static_cast<int>(most - spare.begin());
+        table->setColumnWidth(column, table->columnWidth(column) - gives);
+        *most -= gives;
+        over -= gives;
+    }
+    table->horizontalHeader()->setStretchLastSection(true);
+    table->resizeRowsToContents();
+}
+
 QTableWidget *makeTable(const char *name, const QString &accessibleName, const QStringList &heads)
 {
-    auto *table = new QTableWidget(0, static_cast<int>(heads.size()));
+    auto *table = new FittedTable(0, static_cast<int>(heads.size()));
     table->setObjectName(name);
     table->setAccessibleName(accessibleName);
     table->setHorizontalHeaderLabels(heads);
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter |
+                                                   static_cast<Qt::Alignment>(Qt::TextWordWrap));
     table->horizontalHeader()->setHighlightSections(false);
     table->horizontalHeader()->setStretchLastSection(true);
     table->verticalHeader()->hide();

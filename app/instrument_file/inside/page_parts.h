@@ -16,6 +16,9 @@ class QWidget;
 namespace hammerline::instrument_file {
 
 [[nodiscard]] QTableWidget *makeTable(const char *name, const QString &accessibleName, const QStringList &heads);
+/// Columns as wide as their contents; where the table is too narrow for that, their texts go on in a further line. The
+/// table does so itself when its width changes.
+void fitColumns(QTableWidget *table);
 /// One row of texts; `key` is what `keyOfCurrent` gives back.
 void addRow(QTableWidget *table, const QStringList &texts, const QString &key);
 /// The key of the row that is current; empty: none.

@@ -1,18 +1,25 @@
-#include "review_desk/inside/wrap_row.h"
+#include "wording/wrap_row.h"
 
 #include <algorithm>
 
-namespace hammerline::review_desk {
+namespace hammerline::wording {
 
 namespace {
 
-/// The items of one line, each in the middle of its height.
-void place(const std::vector<QLayoutItem *> &line, const QPoint &corner, int height, int gap)
+/// What an item takes of a line; one that wants more than a line holds is made smaller.
+QSize sizeOf(const QLayoutItem &item, int width)
 {
-    int left = corner.x();
+    const QSize wanted = item.sizeHint();
+    return {std::min(wanted.width(), std::max(width, item.minimumSize().width())), wanted.height()};
+}
+
+/// The items of one line, each in the middle of its height.
+void place(const std::vector<QLayoutItem *> &line, const QRect &area, int top, int height, int gap)
+{
+    int left = area.left();
     for (QLayoutItem *item : line) {
-        const QSize size = item->sizeHint();
-        item->setGeometry({{left, corner.y() + (height - size.height()) / 2}, size});
+        const QSize size = sizeOf(*item, area.width());
+        item->setGeometry({{left, top + (height - size.height()) / 2}, size});
         left += size.width() + gap;
     }
 }
@@ -67,7 +74,7 @@ QSize WrapRow::minimumSize() const
     QSize widest;
     for (const auto &item : m_items)
         if (!item->isEmpty())
-            widest = widest.expandedTo(item->sizeHint());
+            widest = widest.expandedTo({item->minimumSize().width(), item->sizeHint().height()});
     return widest;
 }
 
@@ -90,7 +97,7 @@ int WrapRow::walk(const QRect &area, Deed deed) const
     int top = area.top();
     const auto endLine = [&] {
         if (deed == Deed::Place)
-            place(line, {area.left(), top}, height, m_gap);
+            place(line, area, top, height, m_gap);
         top += height;
         line.clear();
         width = height = 0;
@@ -98,7 +105,7 @@ int WrapRow::walk(const QRect &area, Deed deed) const
     for (const auto &item : m_items) {
         if (item->isEmpty())
             continue;
-        const QSize size = item->sizeHint();
+        const QSize size = sizeOf(*item, area.width());
         if (!line.empty() && width + m_gap + size.width() > area.width()) {
             endLine();
             top += m_gap / 2;
@@ -111,4 +118,4 @@ int WrapRow::walk(const QRect &area, Deed deed) const
     return top - area.top();
 }
 
-} // namespace hammerline::review_desk
+} // namespace hammerline::wording

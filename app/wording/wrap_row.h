@@ -7,7 +7,7 @@
 #include <memory>
 #include <vector>
 
-namespace hammerline::review_desk {
+namespace hammerline::wording {
 
 class WrapRow : public QLayout {
 public:
@@ -35,4 +35,4 @@ private:
     int m_gap;
 };
 
-} // namespace hammerline::review_desk
+} // namespace hammerline::wording
