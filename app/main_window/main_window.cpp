@@ -2,10 +2,10 @@
 
 #include "main_window/bench_menu.h"
 #include "main_window/bench_tools.h"
+#include "main_window/logbook_page.h"
 #include "main_window/seal_menu.h"
 #include "main_window/spot_check_menu.h"
 #include "main_window/start_page.h"
-#include "main_window/logbook_page.h"
 #include "study_desk/study_desk.h"
 #include "wording/deed_text.h"
 #include "wording/dressed_window.h"
