@@ -26,6 +26,8 @@ int runDesktop(QApplication &application, const std::optional<QString> &logbook,
     const auto sounder = sounding::makeSounder();
     auto *window = new MainWindow({prompts, settings, now, keyFile, sounder.get()});
     window->setAttribute(Qt::WA_DeleteOnClose);
+    if (logbook)
+        static_cast<void>(window->views()); // whole before it is seen and takes the focus
     window->show();
     if (logbook)
         window->openLogbook(*logbook);
