@@ -58,7 +58,7 @@ inline void addOwnWords(const QWidget &widget, QStringList &words)
 }
 
 /// All of it, a line each.
-[[nodiscard]] inline QString wordsSeen(const MainWindow &window)
+[[nodiscard]] inline QString wordsSeen(MainWindow &window)
 {
     QStringList words{window.windowTitle()};
     for (const QWidget *widget : window.findChildren<QWidget *>())
