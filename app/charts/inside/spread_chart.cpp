@@ -128,7 +128,7 @@ private:
             m_bars.push_back({.from = m_range.from + i * width, .to = m_range.from + (i + 1) * width});
         for (const Plotted &point : m_points) {
             if (const auto now = distance(point.now, point))
-                ++barOf(*now, width).now[point.kind];
+                barOf(*now, width).now[point.kind].push_back({point.note, point.story});
             if (const auto before = distance(point.before, point))
                 ++barOf(*before, width).before;
         }
@@ -144,12 +144,8 @@ private:
     [[nodiscard]] int highest() const
     {
         int most = 0;
-        for (const Bar &bar : m_bars) {
-            int sum = 0;
-            for (const auto &[kind, count] : bar.now)
-                sum += count;
-            most = std::max({most, sum, bar.before});
-        }
+        for (const Bar &bar : m_bars)
+            most = std::max({most, bar.height(), bar.before});
         return most;
     }
 

@@ -55,7 +55,8 @@ TEST_F(RejudgeCommand, CountsEveryNoteNowAndThen)
 TEST_F(RejudgeCommand, ByTheSetInForceNothingChanges)
 {
     int same = 0;
-    for (const json &one : rejudged({"--tolerances", "full-upright"})["instruments"])
+    const json all = rejudged({"--tolerances", "full-upright"});
+    for (const json &one : all["instruments"])
         same += one["now"] == one["then"] && one["more_out"] == 0 ? 1 : 0;
     EXPECT_GT(same, 0) << "uprights of the demo are judged by it already";
     const auto text = runCommand({"rejudge", m_book, "--tolerances", "full-upright"});

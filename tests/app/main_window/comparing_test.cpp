@@ -132,7 +132,7 @@ TEST_F(Comparing, WhoReadsASampleAgainDoesNotSeeWhatWasReadBefore)
     const readings::Pass begun{
         .instrument = shop.grand.id, .purpose = Purpose::Recheck, .began = shop.stamp().at, .person = "Ben"};
     const auto check = shop.book.beginSpotCheck(
-        begun, {.checked = left.id, .seed = 1, .notes = {Note(1)}, .quantities = {Quantity::LetOff}}, shop.stamp());
+        begun, {.checked = left.id, .seed = 1, .notes = {Note(1), Note(2)}, .quantities = {Quantity::LetOff}}, shop.stamp());
     put(check, 1, 3.3);
     Workshop workshop([this] { return shop.stamp().at; });
     workshop.use(logbook::Logbook::open(shop.path()));

@@ -143,12 +143,12 @@ TEST_F(LeadByKeys, ARefusedSignatureLeadsToEachNote)
     trigger(*window, "signPass");
     auto *list = part<QWidget>(*window, "openItems");
     ASSERT_TRUE(QTest::qWaitForWindowActive(list));
-    ASSERT_EQ(QApplication::focusWidget()->objectName(), "openItemList");
+    QTRY_COMPARE(QApplication::focusWidget()->objectName(), QString("openItemList"));
     press(Qt::Key_Down);
     press(Qt::Key_Return);
     EXPECT_EQ(window->views().current(), View::Bench);
     ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
-    EXPECT_EQ(QApplication::focusWidget()->objectName(), "entryField") << "to be read again at once";
+    QTRY_COMPARE(QApplication::focusWidget()->objectName(), QString("entryField")); // to be read again at once
 }
 
 } // namespace

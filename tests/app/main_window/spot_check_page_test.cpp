@@ -200,7 +200,9 @@ TEST_F(SpotCheckWindow, TheCheckStandsAmongThePassesAndLeadsBack)
     auto *tree = part<QTreeWidget>(*window, "workshopTree");
     ASSERT_NE(tree->currentItem(), nullptr);
     EXPECT_TRUE(tree->currentItem()->text(0).startsWith("Spot check"));
+    prompts.willChoose("Show it all the same");
     tree->setCurrentItem(tree->topLevelItem(0)->child(0));
+    QCoreApplication::processEvents();
     EXPECT_EQ(window->workshop().pass()->pass.id, shop.pass.id);
 }
 
