@@ -60,7 +60,7 @@ void add(PlainTable &table, const std::string &name, const TwoSets &counts)
             cells.push_back(std::to_string(tally.of(status)));
     for (const tolerance::Tally &tally : {counts.now, counts.then})
         cells.push_back(percent(tally));
-    cells.push_back(fmt::format("{:+d}", counts.moreOut()));
+    cells.push_back(counts.bothJudge() ? fmt::format("{:+d}", counts.moreOut()) : "-");
     table.add(std::move(cells));
 }
 

@@ -44,7 +44,7 @@ struct TwoSets {
     tolerance::Tally now{};
     tolerance::Tally then{};
 
-    /// How many more notes are out by the other set; below 0: fewer.
+    /// How many more notes are out by the other set; below 0: fewer. A figure for readers only where both judge.
     [[nodiscard]] int moreOut() const;
     [[nodiscard]] bool anything() const; ///< does any of the two judge anything that was read
     [[nodiscard]] bool bothJudge() const;
@@ -89,8 +89,8 @@ struct JudgedRow {
 [[nodiscard]] std::vector<JudgedRow<instrument::InstrumentId>> rowsByInstrument(const ShopJudged &judged);
 
 /// `quantity` or `instrument,name`, then `now_in,now_marginal,now_out,now_missing,then_in,then_marginal,then_out,
-/// then_missing,more_out`; a row a line, CRLF. A name that a spreadsheet would take for a formula has an apostrophe
-/// before it.
+/// then_missing,more_out`; a row a line, CRLF; the last is empty where one of the two sets judges nothing. A name that
+/// a spreadsheet would take for a formula has an apostrophe before it.
 [[nodiscard]] std::string judgedCsv(const std::vector<JudgedRow<catalogue::Quantity>> &rows);
 using Names = std::map<instrument::InstrumentId, std::string>;
 [[nodiscard]] std::string judgedCsv(const std::vector<JudgedRow<instrument::InstrumentId>> &rows, const Names &names);

@@ -22,7 +22,8 @@ void put(ordered_json &json, const TwoSets &counts)
 {
     json["now"] = treeOf(counts.now);
     json["then"] = treeOf(counts.then);
-    json["more_out"] = counts.moreOut();
+    if (counts.bothJudge())
+        json["more_out"] = counts.moreOut();
 }
 
 } // namespace

@@ -48,7 +48,8 @@ std::string counts(const tolerance::Tally &tally)
 
 std::string counts(const TwoSets &both)
 {
-    return counts(both.now) + counts(both.then) + ',' + std::to_string(both.moreOut()) + "\r\n";
+    return counts(both.now) + counts(both.then) + ',' + (both.bothJudge() ? std::to_string(both.moreOut()) : "") +
+           "\r\n";
 }
 
 } // namespace

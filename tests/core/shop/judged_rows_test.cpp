@@ -63,6 +63,12 @@ TEST(JudgedRows, TheTableHasWhatStandsBesideWhatWouldAndStartsNoFormula)
         "quantity,now_in,now_marginal,now_out,now_missing,then_in,then_marginal,then_out,then_missing,more_out\r\n"
         "let_off,15,0,5,0,16,2,2,0,-3\r\n"
         "dip,9,0,1,0,6,0,4,0,3\r\n");
+    ShopJudged bare = shopOfFour();
+    for (auto &[instrument, judged] : bare)
+        for (TwoSets &counts : judged.by)
+            counts.then = {};
+    EXPECT_THAT(judgedCsv(rowsByQuantity(bare)), testing::HasSubstr("let_off,15,0,5,0,0,0,0,0,\r\n"));
+    EXPECT_THAT(judgedJson({}, bare, {}), testing::Not(testing::HasSubstr("more_out")));
     const auto table = judgedCsv(rowsByInstrument(shopOfFour()), {{2, "=1+1"}, {3, "Grey, \"old\""}});
     EXPECT_THAT(table, testing::HasSubstr("\r\n2,'=1+1,9,0,1,0,6,0,4,0,3\r\n3,\"Grey, \"\"old\"\"\",10,0,0,0,"));
 }
