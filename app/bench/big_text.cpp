@@ -1,6 +1,7 @@
 #include "bench/big_text.h"
 
 #include <QFontMetricsF>
+#include <QKeyEvent>
 #include <QPainter>
 #include <QScreen>
 
@@ -122,6 +123,27 @@ QSize BigField::sizeHint() const
 QSize BigField::minimumSizeHint() const
 {
     return {sizeHint().width() / 2, static_cast<int>(fullHeight() * lowestShare)};
+}
+
+bool BigField::event(QEvent *event)
+{
+    if (event->type() == QEvent::ShortcutOverride && text().isEmpty() &&
+        static_cast<QKeyEvent *>(event)->modifiers().testFlag(Qt::ControlModifier)) {
+        event->ignore();
+        return true;
+    }
+    return QLineEdit::event(event);
+}
+
+void BigField::keyPressEvent(QKeyEvent *event)
+{
+    const bool undoes = event->matches(QKeySequence::Undo);
+    if (!undoes && !event->matches(QKeySequence::Redo))
+        return QLineEdit::keyPressEvent(event);
+    if (undoes && !text().isEmpty()) {
+        clear();
+        emit textEdited({});
+    }
 }
 
 void BigField::resizeEvent(QResizeEvent *event)

@@ -43,7 +43,8 @@ private:
     QColor m_ink;
 };
 
-/// A line to type into, in the read-out's size.
+/// A line to type into, in the read-out's size. What it held before it does not bring back: Undo empties it while
+/// something stands in it; in the empty field all that is pressed with Ctrl is the window's first.
 class BigField : public QLineEdit {
     Q_OBJECT
 public:
@@ -52,6 +53,8 @@ public:
     [[nodiscard]] QSize minimumSizeHint() const override;
 
 protected:
+    bool event(QEvent *event) override;
+    void keyPressEvent(QKeyEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
 
 private:

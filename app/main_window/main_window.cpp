@@ -14,6 +14,7 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileInfo>
+#include <QScreen>
 #include <QStackedWidget>
 
 #include <algorithm>
@@ -23,6 +24,14 @@ namespace hammerline::main_window {
 namespace {
 
 constexpr QSize usualSize{1366, 768};
+
+/// As usual, but with its title bar no taller than a small screen.
+QSize firstSize(const QScreen &screen)
+{
+    constexpr int titleBar = 40;
+    const QSize room = screen.availableSize() - QSize(0, titleBar);
+    return room.width() < usualSize.width() ? usualSize : usualSize.boundedTo(room);
+}
 
 /// Where a pass goes on: the quantity read last, else the first that is judged.
 catalogue::Quantity quantityToBegin(const Workshop &workshop)
@@ -34,14 +43,6 @@ catalogue::Quantity quantityToBegin(const Workshop &workshop)
     if (workshop.set() && !workshop.set()->entries.empty())
         return workshop.set()->entries.begin()->first;
     return catalogue::Quantity::Blow;
-}
-
-bool beginsNumber(const QKeyEvent &key)
-{
-    const QString text = key.text();
-    return key.modifiers().testFlag(Qt::ControlModifier) || text.isEmpty()
-               ? false
-               : text.at(0).isDigit() || text == "." || text == ",";
 }
 
 } // namespace
@@ -61,7 +62,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     setObjectName("mainWindow");
     m_pages->addWidget(m_start);
     setCentralWidget(m_pages);
-    resize(usualSize);
+    resize(firstSize(*screen()));
     restoreGeometry(m_settings.geometry());
     connectStart();
     connectActions();
@@ -367,20 +368,6 @@ void MainWindow::closeEvent(QCloseEvent *event)
 {
     m_settings.setGeometry(saveGeometry());
     QMainWindow::closeEvent(event);
-}
-
-bool MainWindow::eventFilter(QObject *watched, QEvent *event)
-{
-    // A number typed while the strip has the focus is meant for the bench.
-    if (watched == &m_work->foot().strip() && event->type() == QEvent::KeyPress) {
-        auto &key = *static_cast<QKeyEvent *>(event);
-        if (beginsNumber(key) && views().bench()->session()) {
-            views().go(View::Bench);
-            views().bench()->takeKey(key);
-            return true;
-        }
-    }
-    return QMainWindow::eventFilter(watched, event);
 }
 
 } // namespace hammerline::main_window

@@ -174,10 +174,21 @@ void Workshop::chooseInstrument(instrument::InstrumentId id)
     m_pass.reset();
     readSet();
     const auto passes = passesOf(id);
-    if (!passes.empty())
+    m_pass = openCheck(id, passes);
+    if (!m_pass && !passes.empty())
         m_pass = view(passes.back());
     readPass();
     emit passChosen();
+}
+
+std::optional<PassInView> Workshop::openCheck(instrument::InstrumentId id,
+                                              const std::vector<readings::Pass> &passes) const
+{
+    const auto checks = m_book->spotChecks(id);
+    if (checks.empty() || (!passes.empty() && passes.back().id > checks.back().id))
+        return std::nullopt;
+    auto check = view(checks.back());
+    return check.unread > 0 ? std::optional(std::move(check)) : std::nullopt;
 }
 
 void Workshop::choosePass(readings::PassId id)

@@ -81,7 +81,8 @@ public:
     [[nodiscard]] std::optional<logbook::Deed> undoable() const;
     [[nodiscard]] std::optional<logbook::Deed> redoable() const;
 
-    /// Chooses the newest pass of the instrument too.
+    /// Chooses the newest pass of the instrument too; or the spot check that was begun after it, where that is not read
+    /// to its end: it goes on, and stays blind, in every window and after every start.
     void chooseInstrument(instrument::InstrumentId id);
     void choosePass(readings::PassId id);
 
@@ -114,6 +115,9 @@ signals:
 
 private:
     [[nodiscard]] PassInView view(const readings::Pass &pass) const;
+    /// The newest spot check, if it is newer than `passes`, the other ones, and not read to its end.
+    [[nodiscard]] std::optional<PassInView> openCheck(instrument::InstrumentId id,
+                                                      const std::vector<readings::Pass> &passes) const;
     void readInstruments();
     void readSet();
     /// The pass before is read again only where somebody may have touched it; one reading at the bench does not.

@@ -173,6 +173,17 @@ TEST_F(BlindViews, WhoWantsToSeeAnEarlierPassIsAskedFirst)
     EXPECT_TRUE(prompts.allUsed());
 }
 
+TEST_F(BlindViews, AnotherWindowAndTheNextStartGoOnWithTheSampleBlind)
+{
+    drawThree();
+    const auto check = window->workshop().pass()->pass.id;
+    const auto again = openWindow();
+    EXPECT_EQ(again->workshop().pass()->pass.id, check);
+    EXPECT_TRUE(again->workshop().readsBlind());
+    readAll();
+    EXPECT_NE(openWindow()->workshop().pass()->pass.id, check) << "read to its end, it is one of several";
+}
+
 TEST_F(BlindViews, WhoLooksAtTheRowOfTheInstrumentIsAskedToo)
 {
     drawThree();

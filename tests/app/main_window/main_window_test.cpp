@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QDialog>
 #include <QFile>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QTableView>
@@ -92,6 +93,36 @@ TEST_F(WindowDesk, UndoAndRedoNameTheDeed)
     EXPECT_TRUE(redo->text().contains("let-off, C♯1")) << redo->text().toStdString();
     redo->trigger();
     EXPECT_EQ(stored(), 1u);
+}
+
+TEST_F(WindowDesk, UndoPressedInTheFieldTakesBackTheReadingAndPutsNoneInTheField)
+{
+    const auto window = openWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+    auto *field = part<QLineEdit>(*window, "entryField");
+    type(*window, "46.2");
+    ASSERT_EQ(stored(), 1u);
+    QTest::keyClicks(field, "47");
+    QTest::keyClick(field, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(field->text(), "") << "what was being typed goes first";
+    EXPECT_EQ(stored(), 1u);
+    QTest::keyClick(field, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(stored(), 0u);
+    EXPECT_EQ(field->text(), "");
+    QTest::keyClick(field, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(field->text(), "") << "also where nothing is left to take back";
+}
+
+TEST_F(WindowDesk, EnterPressesTheButtonThatHasTheFocus)
+{
+    MainWindow window(surroundings());
+    window.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    auto *open = part<QPushButton>(window, "startOpen");
+    open->setFocus();
+    prompts.willPick(QString::fromStdString(shop.path()));
+    QTest::keyClick(open, Qt::Key_Return);
+    EXPECT_TRUE(window.workshop().isOpen());
 }
 
 TEST_F(WindowDesk, UndoGoesBackToBeforeThePassAndBeyondWithoutLosingTheWindow)
