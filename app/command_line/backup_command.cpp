@@ -29,9 +29,12 @@ public:
             return copied.faults();
         const auto check = logbook::verifyHistory(m_to);
         if (!check.whole())
-            return outcome::Fault{.file = m_to,
-                                  .problem = "was copied as it is, but the logbook was edited by another program: " +
-                                             withoutControls(check.alterations.front().text())};
+            return Answer{
+                .text = {},
+                .warnings = {{.file = m_to,
+                              .problem = "was copied as it is, but the logbook was edited by another program: " +
+                                         withoutControls(check.alterations.front().text())}},
+                .status = NotConforming};
         return Answer{.text = "The logbook is in " + withoutControls(m_to) + ": " +
                               counted(static_cast<int>(check.deeds), "deed", "deeds") + ", all whole.\n"};
     }

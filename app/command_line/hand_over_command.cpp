@@ -29,7 +29,8 @@ public:
         options.positional("LOGBOOK", "The logbook", m_logbook);
         options.value("instrument", "ID", "Number of the instrument, see hammerline instruments", m_instrument);
         options.value("to", "FILE.json", "The file to write", m_to);
-        options.flag("without-sale", "Leave out buyer, price and whether it is sold; a later whole file brings them",
+        options.flag("without-sale",
+                     "Leave out buyer, price and what is noted of the sale; a later whole file brings them",
                      m_withoutSale);
         options.flag("force", "Overwrite a file that is there", m_force);
     }
@@ -49,7 +50,8 @@ public:
         if (!written)
             return written.faults();
         return Answer{.text = withoutControls(instrument.value().name) + " is in " + withoutControls(m_to) +
-                              (m_withoutSale ? ", without buyer and price.\n" : ", buyer and price included.\n") +
+                              (m_withoutSale ? ", without buyer and price.\n"
+                                             : ", with buyer and price as far as they were noted.\n") +
                               digestLine(logbook::digestIn(document.value())) +
                               "Tell the digest to whoever takes it over, by another way than the file.\n"};
     }

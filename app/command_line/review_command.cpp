@@ -1,7 +1,8 @@
 // hammerline review: what is out across the workshop, worst first. An instrument that was delivered stands there no
 // longer; one without a tolerance set or without readings has nothing to be judged by. An item that was accepted is not
 // listed while its value is the one accepted; one that was sent back is, until it is mended. Standard error tells of
-// instruments that another program edited: what is listed of them, and what is not, says nothing.
+// instruments that another program edited, for what is listed of them, and what is not, says nothing; and of those
+// whose set cannot be read, which are not judged.
 
 #include "command_line/inside/all_commands.h"
 #include "command_line/inside/logbook_input.h"
@@ -137,20 +138,25 @@ public:
         std::vector<review::Item> items;
         Judges judges;
         std::map<std::int64_t, std::string> names;
+        std::vector<outcome::Fault> unjudged;
         for (const logbook::InstrumentLine &line : book.instrumentLines()) {
             const auto instrument =
                 line.state == instrument::State::Delivered ? std::nullopt : book.instrument(line.id);
             if (!instrument)
                 continue;
             auto own = itemsNow(book, *instrument, judges);
-            if (!own)
-                return own.faults();
+            if (!own) { // a set that came from elsewhere and cannot be read: the others wait no less
+                std::ranges::copy(own.faults(), std::back_inserter(unjudged));
+                continue;
+            }
             names[line.id] = line.name;
             std::ranges::move(own.value(), std::back_inserter(items));
         }
         review::putWorstFirst(items);
+        auto warnings = editedOnes(m_logbook, worstFirst(items, names), names);
+        std::ranges::move(unjudged, std::back_inserter(warnings));
         return Answer{.text = m_json ? exchange::reviewJson(items) : reviewText(items, names),
-                      .warnings = editedOnes(m_logbook, worstFirst(items, names), names)};
+                      .warnings = std::move(warnings)};
     }
 
 private:

@@ -186,7 +186,7 @@ public:
         const std::string list = seal::trustedKeysFile(surroundings.keyFile);
         if (m_trust)
             if (const auto trusted = trustSigner(m_record.value_or(m_file), list, surroundings.now()); !trusted)
-                return trusted.faults();
+                return untrusted(trusted.faults());
         const auto expected = expectedKeys(list);
         if (!expected)
             return expected.faults();
@@ -197,6 +197,16 @@ public:
     }
 
 private:
+    /// Of an altered record it is told that it is altered, as without --trust, and that its key was not trusted.
+    [[nodiscard]] outcome::Outcome<Answer> untrusted(const std::vector<outcome::Fault> &faults) const
+    {
+        auto judged = recordVerdict(m_record.value_or(m_file), {});
+        if (!judged || judged.value().answer.status != NotConforming)
+            return faults;
+        judged.value().answer.warnings = faults;
+        return std::move(judged).value().answer;
+    }
+
     [[nodiscard]] outcome::Outcome<seal::ExpectedKeys> expectedKeys(const std::string &list) const
     {
         seal::ExpectedKeys expected;

@@ -398,8 +398,8 @@
         <translation>Abgezeichnet von %1 am %2 (Fassung %3 des Durchgangs).</translation>
     </message>
     <message>
-        <source>Nobody has signed the readings as left in the logbook.</source>
-        <translation>Niemand hat die Messwerte der Abgabe im Logbuch abgezeichnet.</translation>
+        <source>Nobody has signed the newest pass in the logbook.</source>
+        <translation>Niemand hat den neuesten Durchgang im Logbuch abgezeichnet.</translation>
     </message>
     <message>
         <source>This is revision %1 of the record. It takes the place of revision %2, issued on %3, whose file has the digest (SHA-256)
@@ -424,8 +424,8 @@
         <translation>Was dieser Bericht ist</translation>
     </message>
     <message>
-        <source> (as left) and readings-as-found.csv</source>
-        <translation> (bei Abgabe) und readings-as-found.csv (bei Annahme)</translation>
+        <source> (%1) and readings-as-found.csv</source>
+        <translation> (%1) und readings-as-found.csv (bei Annahme)</translation>
     </message>
     <message>
         <source>The logbook that this record was made from stood at entry %1 of its history, whose digest (SHA-256) is
@@ -624,8 +624,8 @@ abweichung</translation>
         <translation>verdorben</translation>
     </message>
     <message>
-        <source>Mended: out as found and not out as left. Spoiled: the reverse. The interval is that of a paired comparison (Student, two-sided).</source>
-        <translation>Behoben: bei Annahme außerhalb und bei Abgabe nicht mehr. Verdorben: umgekehrt. Der Bereich ist der eines gepaarten Vergleichs (Student, zweiseitig).</translation>
+        <source>Mended: out before and no longer out. Spoiled: the reverse. The interval is that of a paired comparison (Student, two-sided).</source>
+        <translation>Behoben: vorher außerhalb, jetzt nicht mehr. Verdorben: umgekehrt. Der Bereich ist der eines gepaarten Vergleichs (Student, zweiseitig).</translation>
     </message>
     <message>
         <source>Before and after</source>
@@ -864,12 +864,12 @@ bewegt</translation>
         <translation>Eine Änderung gilt als erkannt, wo sie größer ist als die erweiterte Messunsicherheit (k = 2) einer Differenz zweier Messwerte; diese steht unter „unterscheidbar ab“. Das Mittel vieler Töne wird an derselben Größe gemessen: Was ein Messmittel falsch zeigt, zeigt es auf jedem Ton gleich falsch.</translation>
     </message>
     <message>
-        <source>No reading as left that is inside its limits lies so near to one that the doubt of the measuring could put it outside.</source>
-        <translation>Kein Messwert der Abgabe, der innerhalb seiner Grenzen liegt, liegt so nahe an einer, dass der Messzweifel ihn nach außen bringen könnte.</translation>
+        <source>No reading that is inside its limits lies so near to one that the doubt of the measuring could put it outside.</source>
+        <translation>Kein Messwert, der innerhalb seiner Grenzen liegt, liegt so nahe an einer, dass der Messzweifel ihn nach außen bringen könnte.</translation>
     </message>
     <message>
-        <source>Readings as left that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</source>
-        <translation>Messwerte der Abgabe, die innerhalb ihrer Grenzen liegen, einer Grenze aber näher sind als der Messzweifel (Messmittel, Personen, Ablesung): %1.</translation>
+        <source>Readings that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</source>
+        <translation>Messwerte, die innerhalb ihrer Grenzen liegen, einer Grenze aber näher sind als der Messzweifel (Messmittel, Personen, Ablesung): %1.</translation>
     </message>
     <message>
         <source>step</source>

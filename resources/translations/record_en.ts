@@ -398,8 +398,8 @@
         <translation>Signed by %1 on %2 (revision %3 of the pass).</translation>
     </message>
     <message>
-        <source>Nobody has signed the readings as left in the logbook.</source>
-        <translation>Nobody has signed the readings as left in the logbook.</translation>
+        <source>Nobody has signed the newest pass in the logbook.</source>
+        <translation>Nobody has signed the newest pass in the logbook.</translation>
     </message>
     <message>
         <source>This is revision %1 of the record. It takes the place of revision %2, issued on %3, whose file has the digest (SHA-256)
@@ -424,8 +424,8 @@
         <translation>What this record is</translation>
     </message>
     <message>
-        <source> (as left) and readings-as-found.csv</source>
-        <translation> (as left) and readings-as-found.csv</translation>
+        <source> (%1) and readings-as-found.csv</source>
+        <translation> (%1) and readings-as-found.csv</translation>
     </message>
     <message>
         <source>The logbook that this record was made from stood at entry %1 of its history, whose digest (SHA-256) is
@@ -624,8 +624,8 @@ deviation</translation>
         <translation>spoiled</translation>
     </message>
     <message>
-        <source>Mended: out as found and not out as left. Spoiled: the reverse. The interval is that of a paired comparison (Student, two-sided).</source>
-        <translation>Mended: out as found and not out as left. Spoiled: the reverse. The interval is that of a paired comparison (Student, two-sided).</translation>
+        <source>Mended: out before and no longer out. Spoiled: the reverse. The interval is that of a paired comparison (Student, two-sided).</source>
+        <translation>Mended: out before and no longer out. Spoiled: the reverse. The interval is that of a paired comparison (Student, two-sided).</translation>
     </message>
     <message>
         <source>Before and after</source>
@@ -864,12 +864,12 @@ moved</translation>
         <translation>A change is told apart from none where it is larger than the expanded uncertainty (k = 2) of a difference of two readings, which stands under “told apart from”. The mean of many notes is held against the same figure: what a gauge has wrong, it has wrong on every note alike.</translation>
     </message>
     <message>
-        <source>No reading as left that is inside its limits lies so near to one that the doubt of the measuring could put it outside.</source>
-        <translation>No reading as left that is inside its limits lies so near to one that the doubt of the measuring could put it outside.</translation>
+        <source>No reading that is inside its limits lies so near to one that the doubt of the measuring could put it outside.</source>
+        <translation>No reading that is inside its limits lies so near to one that the doubt of the measuring could put it outside.</translation>
     </message>
     <message>
-        <source>Readings as left that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</source>
-        <translation>Readings as left that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</translation>
+        <source>Readings that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</source>
+        <translation>Readings that are inside their limits, but nearer to one than the doubt of the measuring (gauge, people, reading off): %1.</translation>
     </message>
     <message>
         <source>step</source>

@@ -32,14 +32,15 @@ QString foundText(const Verdict &verdict, const Context &context)
     return value ? wording::amountText(*value, context.form) : QStringLiteral("\u2013");
 }
 
-/// In this pass or before, and not mended since.
+/// In this pass; or before, and what was accepted is what stands now.
 bool isAccepted(const Context &context, const Verdict &verdict)
 {
     const auto isIt = [&](const sale_record::Concession &made) {
         return made.quantity == verdict.quantity && made.note == verdict.note;
     };
     const auto stands = [&](const sale_record::EarlierConcession &earlier) {
-        return earlier.fate == sale_record::Fate::Stands && isIt(earlier.made);
+        const bool asAccepted = !earlier.valueNow || earlier.valueNow == earlier.made.value;
+        return earlier.fate == sale_record::Fate::Stands && asAccepted && isIt(earlier.made);
     };
     return std::ranges::any_of(context.record.concessions, isIt) ||
            std::ranges::any_of(context.record.earlierConcessions, stands);

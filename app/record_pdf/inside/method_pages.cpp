@@ -151,7 +151,7 @@ QString signatureText(const sale_record::Signature &signature, const QLocale &lo
 void setSignatures(Sheet &sheet, const Context &context)
 {
     if (context.record.signatures.empty())
-        sheet.paragraph(Record::tr("Nobody has signed the readings as left in the logbook."));
+        sheet.paragraph(Record::tr("Nobody has signed the newest pass in the logbook."));
     for (const sale_record::Signature &signature : context.record.signatures)
         sheet.paragraph(signatureText(signature, context.options.locale));
 }
@@ -217,8 +217,9 @@ void setIssue(Sheet &sheet, const Context &context)
         Record::tr(
             "%1 It speaks of the instrument on the day it was measured and of no other day. The readings stand inside "
             "this document as files: record.json and readings.csv%2.")
-            .arg(issueSentence(context),
-                 context.hasBefore() ? Record::tr(" (as left) and readings-as-found.csv") : QString()));
+            .arg(issueSentence(context), context.hasBefore()
+                                             ? Record::tr(" (%1) and readings-as-found.csv").arg(context.leftName())
+                                             : QString()));
     setWorkshop(sheet, context);
     setSignatures(sheet, context);
     setRevision(sheet, context);

@@ -118,9 +118,9 @@ QString doubtWords(const sale_record::PassPart &part, const Context &context)
 void setDoubt(Sheet &sheet, const Context &context)
 {
     const int doubtful = sale_record::pairsInDoubtOf(context.record.asLeft);
-    sheet.paragraph(doubtful == 0 ? Record::tr("No reading as left that is inside its limits lies so near to one that "
+    sheet.paragraph(doubtful == 0 ? Record::tr("No reading that is inside its limits lies so near to one that "
                                                "the doubt of the measuring could put it outside.")
-                                  : Record::tr("Readings as left that are inside their limits, but nearer to one than "
+                                  : Record::tr("Readings that are inside their limits, but nearer to one than "
                                                "the doubt of the measuring (gauge, people, reading off): %1.")
                                         .arg(doubtful));
     sheet.paragraph(doubtWords(context.record.asLeft, context), quietText);
@@ -163,7 +163,7 @@ void setChanges(Sheet &sheet, const Context &context)
     table.rule();
     sheet.skip(6);
     sheet.paragraph(
-        Record::tr("Mended: out as found and not out as left. Spoiled: the reverse. The interval is that of a paired "
+        Record::tr("Mended: out before and no longer out. Spoiled: the reverse. The interval is that of a paired "
                    "comparison (Student, two-sided)."),
         quietText);
 }

@@ -35,6 +35,28 @@ bool numbersFit(const Row &row)
     return true;
 }
 
+/// Readings from 0, or from below where the quantity may be negative, to 1 m or 1 kg, as everywhere (parse_amount.h).
+bool valueFits(const Row &row)
+{
+    if (row.table != &readingTable())
+        return true;
+    const catalogue::QuantityInfo *info = nullptr;
+    const std::int64_t *value = nullptr;
+    for (std::size_t column = 0; column < row.cells.size(); ++column) {
+        const std::string &name = row.table->columns()[column];
+        if (name == "quantity")
+            if (const auto *id = std::get_if<std::string>(&row.cells[column]))
+                if (const auto quantity = catalogue::findQuantity(*id))
+                    info = &catalogue::infoOf(*quantity);
+        if (name == "value")
+            value = std::get_if<std::int64_t>(&row.cells[column]);
+    }
+    if (info == nullptr || value == nullptr)
+        return true;
+    const std::int64_t most = info->dimension == units::Dimension::Length ? 1'000'000'000 : 1'000'000;
+    return *value <= most && *value >= (info->mayBeNegative ? -most : 0);
+}
+
 void readDecisionAgain(const Row &row, const std::string &nowhere)
 {
     if (row.table == &passStandingTable())
@@ -72,7 +94,7 @@ std::string unknownIn(const Row &row)
     if (row.withdrawn())
         return {};
     const std::string unknown = describe(row) + " holds what no logbook holds";
-    if (!numbersFit(row))
+    if (!numbersFit(row) || !valueFits(row))
         return unknown;
     try {
         return readAgain(numbered(row));

@@ -3,6 +3,7 @@
 #include "logbook/logbook.h"
 #include "support/command_run.h"
 #include "support/json_schema.h"
+#include "support/vouched_anew.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -178,6 +179,36 @@ TEST_F(HandOverCommands, ABackupIsALogbookOfItsOwnAndRestoresTheOther)
     std::filesystem::copy_file(copy, m_book, std::filesystem::copy_options::overwrite_existing);
     EXPECT_EQ(runCommand({"review", m_book, "--json"}).out, before);
     EXPECT_EQ(runCommand({"verify", m_book}).status, 0);
+}
+
+TEST_F(HandOverCommands, ABackupOfAnEditedLogbookIsMadeAndSaysSo)
+{
+    ASSERT_EQ(runCommand({"verify", m_book}).status, 0);
+    ASSERT_EQ(std::system(("sqlite3 '" + m_book + "' 'UPDATE reading SET value = value + 1 WHERE pass = 1'").c_str()),
+              0);
+    const std::string copy = m_folder.file("copy.hammerline");
+    const auto ran = runCommand({"backup", m_book, "--to", copy});
+    EXPECT_EQ(ran.status, 1);
+    EXPECT_THAT(ran.err, HasSubstr("edited by another program"));
+    EXPECT_EQ(runCommand({"verify", copy}).status, 1);
+}
+
+TEST_F(HandOverCommands, ASetThatCannotBeReadBarsItsOwnInstrumentAlone)
+{
+    const std::string file = handedOver(m_book, "2", "piano.json");
+    const std::string poisoned = m_folder.write("poison.json", support::forged(fileText(file), [](auto &json) {
+                                                    for (auto &deed : json["deeds"])
+                                                        for (auto &row : deed["rows"])
+                                                            if (row.contains("tolerance_text"))
+                                                                row["tolerance_text"] = R"({"a":1})";
+                                                }));
+    const std::string fresh = m_folder.file("fresh.hammerline");
+    ASSERT_EQ(runCommand({"take-over", fresh, poisoned, "--new"}).status, 0);
+    ASSERT_EQ(runCommand({"take-over", fresh, handedOver(m_book, "5", "grand.json")}).status, 0);
+    const auto ran = runCommand({"review", fresh});
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_THAT(ran.out, HasSubstr("Zirrow"));
+    EXPECT_THAT(ran.err, HasSubstr("Tamsel"));
 }
 
 TEST_F(HandOverCommands, ABackupNeverOverwrites)

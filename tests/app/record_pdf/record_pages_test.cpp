@@ -41,7 +41,7 @@ TEST_F(RecordPages, ARecordThatSaysNothingOfWorkOrSignatureSaysThat)
     make({});
     const QString all = text().simplified();
     EXPECT_TRUE(all.contains(QStringLiteral("The log of work holds no entry.")));
-    EXPECT_TRUE(all.contains(QStringLiteral("Nobody has signed the readings")));
+    EXPECT_TRUE(all.contains(QStringLiteral("Nobody has signed the newest pass")));
     EXPECT_FALSE(all.contains(QStringLiteral("It takes the place of")));
 }
 

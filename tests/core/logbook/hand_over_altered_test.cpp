@@ -142,6 +142,19 @@ TEST_F(HandOverAlteredTest, WithEveryDigestMadeAnewItIsFoundByTheDigestThatWasTo
     EXPECT_TRUE(to.takeOver(handedOver(), "piano.json", ben, told));
 }
 
+TEST_F(HandOverAlteredTest, AReadingThatCannotBeTypedCannotBeTakenOver)
+{
+    for (const std::int64_t value : {std::int64_t{-5'000'000}, std::int64_t{1'000'000'001}}) {
+        const auto problem = problemOfForged([value](auto &json) {
+            for (auto &deed : json["deeds"])
+                for (auto &row : deed["rows"])
+                    if (row["table"] == "reading" && row["quantity"] == "let_off" && row.contains("value"))
+                        row["value"] = value;
+        });
+        EXPECT_THAT(problem, HasSubstr("holds what no logbook holds")) << value;
+    }
+}
+
 /// A small one: the document of an instrument, a pass and a reading.
 TEST_F(HandOverAlteredTest, NoSingleBitIsFlippedUnseen)
 {
