@@ -72,14 +72,17 @@ QTabBar:focus { border: 1px solid %3; }
 QProgressBar { background: %7; border: none; }
 QProgressBar::chunk { background: %8; }
 QSplitter::handle { background: %7; width: 1px; }
-QTreeView, QTableView, QListView { background: %5; }
-QTreeView::item, QListView::item { padding: 3px; }
+QTreeView, QTableView, QListView { background: %5; outline: 1px solid %3; }
+QTreeView::item, QListView::item { padding: 3px; border: none; }
 QTableView::item { padding: 2px 8px; border: none; }
 QHeaderView::section:vertical { border: none; }
 QTableCornerButton::section { background: %5; border: none; }
+QComboBox { combobox-popup: 0; }
 QComboBox::drop-down { border: none; width: 22px; }
 QComboBox::down-arrow { image: url(:/icons/arrow-%10.svg); width: 11px; height: 11px; }
-QComboBox QAbstractItemView { background: %1; border: 1px solid %3; selection-background-color: %2; selection-color: %5; }
+QComboBox QAbstractItemView { background: %1; border: 1px solid %3; selection-background-color: %2; selection-color: %5;
+    outline: none; }
+QComboBox QAbstractItemView::item:selected { background: %2; color: %5; }
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { border: none; width: 18px; }
 QAbstractSpinBox::up-arrow { image: url(:/icons/arrow-up-%10.svg); width: 9px; height: 9px; }
 QAbstractSpinBox::down-arrow { image: url(:/icons/arrow-%10.svg); width: 9px; height: 9px; }
