@@ -1,12 +1,15 @@
 #include "prompts/prompts.h"
 
+#include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
 #include <QLabel>
+#include <QLayout>
 #include <QLineEdit>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScreen>
 
 #include <algorithm>
 #include <vector>
@@ -24,6 +27,22 @@ void fill(QMessageBox &box, const QString &title, const QString &text, const QSt
     box.setText(text);
     box.setInformativeText(detail);
     box.setIcon(weight == Weight::Warning ? QMessageBox::Warning : QMessageBox::Question);
+}
+
+/// A message box is never wider than Qt's own limit, whatever its buttons want: those that do not fit in a row within
+/// it stand one below the other.
+void giveButtonsRoom(QMessageBox &box)
+{
+    constexpr int smallScreen = 1024, besideBox = 480, widestBox = 1000; // as QMessageBox has them
+    const int screen = box.screen()->availableGeometry().width();
+    const int limit = screen <= smallScreen ? screen : std::min(screen - besideBox, widestBox);
+    auto *buttons = box.findChild<QDialogButtonBox *>();
+    if (buttons == nullptr)
+        return;
+    box.ensurePolished();
+    const QMargins margins = box.layout()->contentsMargins();
+    if (buttons->sizeHint().width() + margins.left() + margins.right() > limit)
+        buttons->setOrientation(Qt::Vertical);
 }
 
 void setUp(QFileDialog &dialog, const FileWish &wish)
@@ -56,6 +75,7 @@ int DialogPrompts::ask(QWidget *parent, const Question &question)
     const int whenClosed = question.whenClosed < 0 ? last : question.whenClosed;
     box.setDefaultButton(buttons.at(static_cast<std::size_t>(question.preferred)));
     box.setEscapeButton(buttons.at(static_cast<std::size_t>(whenClosed)));
+    giveButtonsRoom(box);
     box.exec();
     for (int index = 0; index <= last; ++index)
         if (buttons[static_cast<std::size_t>(index)] == box.clickedButton())
