@@ -2,8 +2,8 @@
 
 #include "wording/palette.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
-#include <QBoxLayout>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
@@ -12,6 +12,8 @@
 namespace hammerline::instrument_file {
 
 namespace {
+
+constexpr int fewestLetters = 20; ///< of a study that is too long for the window
 
 QString textOf(const tolerance::FoundUncertainty &found, wording::NumberForm form)
 {
@@ -32,7 +34,8 @@ StudiedRow::StudiedRow(QWidget *parent)
 {
     setObjectName("studiedRow");
     m_studies->setObjectName("studiedStudies");
-    m_studies->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_studies->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_studies->setMinimumWidth(fewestLetters * fontMetrics().averageCharWidth());
     m_guarded->setObjectName("studiedGuarded");
     m_guarded->setToolTip(tr("A reading nearer to a limit than the gauge can tell is then close to the limit, not in "
                              "(guarded, ISO 14253-1)."));
@@ -41,13 +44,10 @@ StudiedRow::StudiedRow(QWidget *parent)
                           "from the study, and its source says so."));
     auto *label = new QLabel(tr("Uncertainty from a gauge study:"));
     label->setBuddy(m_studies);
-    auto *row = new QHBoxLayout(this);
-    row->setContentsMargins({});
-    row->setSpacing(2 * wording::gridStep);
-    row->addWidget(label);
-    row->addWidget(m_studies, 1);
-    row->addWidget(m_guarded);
-    row->addWidget(m_take);
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
+    for (QWidget *part : std::initializer_list<QWidget *>{label, m_studies, m_guarded, m_take})
+        row->addWidget(part);
+    setLayout(row);
     connect(m_studies, &QComboBox::currentIndexChanged, this, &StudiedRow::choose);
     connect(m_take, &QPushButton::clicked, this, [this] {
         using tolerance::Rule;
@@ -86,6 +86,7 @@ void StudiedRow::choose()
     m_guarded->setChecked(judged && entry->second.rule == tolerance::Rule::Guarded);
     m_guarded->setEnabled(judged);
     m_take->setEnabled(judged);
+    m_studies->setToolTip(m_studies->currentText());
 }
 
 } // namespace hammerline::instrument_file

@@ -13,6 +13,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QStyle>
 #include <QTableWidget>
 
 #include <algorithm>
@@ -23,6 +24,7 @@ namespace {
 
 constexpr QSize usualSize{1080, 700};
 constexpr int sourceLetters = 36;
+constexpr int headLines = 12; ///< of the list of sets; a third of a small screen, so that the foot stays on it
 
 QString aboutText(const tolerance::ToleranceSet &set)
 {
@@ -93,7 +95,8 @@ ToleranceChooser::ToleranceChooser(catalogue::ActionKind action, const std::stri
             m_list->setCurrentRow(i);
     if (m_list->currentRow() < 0)
         m_list->setCurrentRow(0);
-    resize((usualSize * wording::textScale()).boundedTo(screen()->availableSize()));
+    const QSize title{0, style()->pixelMetric(QStyle::PM_TitleBarHeight)};
+    resize((usualSize * wording::textScale()).boundedTo(screen()->availableSize() - title));
 }
 
 QWidget *ToleranceChooser::makeHead()
@@ -125,7 +128,7 @@ QWidget *ToleranceChooser::makeHead()
     auto *head = new QWidget;
     auto *row = new QHBoxLayout(head);
     row->setContentsMargins(0, 0, 0, 0);
-    head->setFixedHeight(12 * fontMetrics().lineSpacing());
+    head->setFixedHeight(std::min(headLines * fontMetrics().lineSpacing(), screen()->availableSize().height() / 3));
     row->addWidget(m_list, 1);
     row->addLayout(words, 2);
     return head;
