@@ -14,6 +14,15 @@ namespace hammerline::study_desk {
 
 namespace {
 
+/// What is read from across the room is as large at any text size: larger still, it would push the field off a small
+/// screen.
+QFont fontFromAfar(wording::TextSize size)
+{
+    QFont face = wording::font(size);
+    face.setPointSizeF(static_cast<double>(size));
+    return face;
+}
+
 QLabel *makeLabel(const char *name, wording::TextSize size, bool bold = false)
 {
     auto *label = new QLabel;
@@ -39,7 +48,9 @@ TakingPage::TakingPage(QWidget *parent)
     m_note->setWordWrap(false);
     m_field->setObjectName("studyField");
     m_field->setAccessibleName(tr("What the gauge shows"));
-    m_field->setFont(wording::font(wording::TextSize::Large));
+    m_person->setFont(fontFromAfar(wording::TextSize::Large));
+    m_note->setFont(fontFromAfar(wording::TextSize::ReadOut));
+    m_field->setFont(fontFromAfar(wording::TextSize::Large));
     m_field->setMaximumWidth(12 * m_field->fontMetrics().averageCharWidth() + 8 * wording::gridStep);
     m_field->installEventFilter(this);
     auto *mendButton = new QPushButton(tr("Mend the last one (Up)"));
@@ -50,11 +61,11 @@ TakingPage::TakingPage(QWidget *parent)
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
     column->setSpacing(2 * wording::gridStep);
-    for (QWidget *part : std::initializer_list<QWidget *>{m_hand, m_person, m_note, m_quantity})
+    for (QWidget *part : std::initializer_list<QWidget *>{m_hand, m_person, m_note})
         column->addWidget(part);
     column->addLayout(row);
-    column->addWidget(m_said);
-    column->addWidget(m_progress);
+    for (QWidget *part : std::initializer_list<QWidget *>{m_said, m_quantity, m_progress})
+        column->addWidget(part);
     column->addStretch(1);
     connect(m_field, &QLineEdit::returnPressed, this, &TakingPage::enter);
     connect(mendButton, &QPushButton::clicked, this, &TakingPage::mend);
