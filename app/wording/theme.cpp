@@ -67,18 +67,15 @@ QMenu::item:disabled { color: %3; }
 QMenu::separator { height: 1px; background: %7; margin: 4px 0; }
 QTabBar::tab { background: %5; color: %8; padding: 6px 16px; border: none; border-bottom: 3px solid %5; }
 QTabBar::tab:selected { color: %2; border-bottom-color: %2; }
-QTabBar::tab:hover { color: %2; }
-QTabBar:focus { border: 1px solid %3; }
-QProgressBar { background: %7; border: none; }
-QProgressBar::chunk { background: %8; }
+QTabBar::tab:hover { color: %2; } QTabBar:focus { border: 1px solid %3; }
+QProgressBar { background: %7; border: none; } QProgressBar::chunk { background: %8; }
 QSplitter::handle { background: %7; width: 1px; }
 QTreeView, QTableView, QListView { background: %5; outline: 1px solid %3; }
 QTreeView::item, QListView::item { padding: 3px; border: none; }
 QTableView::item { padding: 2px 8px; border: none; }
 QHeaderView::section:vertical { border: none; }
 QTableCornerButton::section { background: %5; border: none; }
-QComboBox { combobox-popup: 0; }
-QComboBox::drop-down { border: none; width: 22px; }
+QComboBox { combobox-popup: 0; } QComboBox::drop-down { border: none; width: 22px; }
 QComboBox::down-arrow { image: url(:/icons/arrow-%10.svg); width: 11px; height: 11px; }
 QComboBox QAbstractItemView { background: %1; border: 1px solid %3; selection-background-color: %2; selection-color: %5;
     outline: none; }
@@ -87,8 +84,7 @@ QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { border: none; width
 QAbstractSpinBox::up-arrow { image: url(:/icons/arrow-up-%10.svg); width: 9px; height: 9px; }
 QAbstractSpinBox::down-arrow { image: url(:/icons/arrow-%10.svg); width: 9px; height: 9px; }
 QCheckBox::indicator, QRadioButton::indicator { width: 13px; height: 13px; border: 1px solid %3; background: %1; }
-QCheckBox::indicator { border-radius: 2px; }
-QRadioButton::indicator { border-radius: 7px; }
+QCheckBox::indicator { border-radius: 2px; } QRadioButton::indicator { border-radius: 7px; }
 QCheckBox::indicator:checked { image: url(:/icons/check-%10.svg); }
 QRadioButton::indicator:checked { image: url(:/icons/dot-%10.svg); }
 QCheckBox:focus, QRadioButton:focus { border: 1px solid %2; border-radius: 2px; }
