@@ -20,7 +20,7 @@ namespace hammerline::review_desk {
 
 namespace {
 
-// Longer words are shown whole by their tooltip and in the record.
+// Longer words are shown whole below the table, by their tooltip and in the record.
 constexpr int lettersDecided = 32;
 constexpr int lettersOfWords = 24;
 constexpr int lettersOfName = 16;
@@ -61,6 +61,7 @@ ReviewDesk::ReviewDesk(Scope scope, QWidget *parent)
       m_headline(new QLabel),
       m_withheld(new QLabel),
       m_empty(new QLabel),
+      m_current(new QLabel),
       m_list(new QComboBox),
       m_accept(addButton(tr("Accept as it is…"), "acceptChosen")),
       m_sendBack(addButton(tr("Send back…"), "sendBackChosen"))
@@ -77,6 +78,9 @@ ReviewDesk::ReviewDesk(Scope scope, QWidget *parent)
     m_empty->setFont(wording::font(wording::TextSize::Heading));
     m_empty->setWordWrap(true);
     m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_current->setObjectName("reviewCurrent");
+    m_current->setWordWrap(true);
+    m_current->setTextFormat(Qt::PlainText);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
     column->setSpacing(2 * wording::gridStep);
@@ -85,11 +89,13 @@ ReviewDesk::ReviewDesk(Scope scope, QWidget *parent)
     column->addWidget(m_filters);
     column->addWidget(m_table, 1);
     column->addWidget(m_empty, 1);
+    column->addWidget(m_current);
     column->addWidget(makeFoot());
     connect(m_table, &QTableView::activated, this,
             [this](const QModelIndex &index) { emit chosen(m_model->itemAt(index.row())); });
     connect(m_filters, &ItemFilters::changed, this, &ReviewDesk::followFilters);
     connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this, &ReviewDesk::tellCounts);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this, &ReviewDesk::tellCurrent);
     connect(m_accept, &QPushButton::clicked, this, [this] { emit acceptWanted(chosenItems()); });
     connect(m_sendBack, &QPushButton::clicked, this, [this] { emit sendBackWanted(chosenItems()); });
     tellCounts();
@@ -253,6 +259,34 @@ void ReviewDesk::tellCounts()
     tellEmpty();
 }
 
+/// "16 out, 2 not read"; empty: nothing was accepted.
+QString ReviewDesk::acceptedText() const
+{
+    std::map<review::Kind, int> counts;
+    for (const review::Settled &settled : m_model->desk().conceded)
+        ++counts[settled.item.kind];
+    QStringList parts;
+    for (const auto &[kind, words] : {std::pair(review::Kind::Out, tr("%1 out")),
+                                      {review::Kind::Marginal, tr("%1 close to the limit")},
+                                      {review::Kind::Uneven, tr("%1 uneven")},
+                                      {review::Kind::Missing, tr("%1 not read")}})
+        if (counts[kind] > 0)
+            parts << words.arg(counts[kind]);
+    return parts.join(QStringLiteral(", "));
+}
+
+void ReviewDesk::tellCurrent()
+{
+    const int row = m_table->currentIndex().row();
+    QStringList parts;
+    for (int column = 0; row >= 0 && row < m_model->rowCount() && column < ItemModel::columnTotal; ++column)
+        if (const QString text = m_model->index(row, column).data().toString();
+            !text.isEmpty() && !m_table->isColumnHidden(column))
+            parts << text;
+    m_current->setText(parts.join(QStringLiteral(" \u00b7 ")));
+    m_current->setVisible(!parts.isEmpty());
+}
+
 void ReviewDesk::tellEmpty()
 {
     const bool empty = m_model->rowCount() == 0;
@@ -263,6 +297,7 @@ void ReviewDesk::tellEmpty()
     m_filters->setVisible(m_judged);
     m_table->setVisible(!empty);
     m_empty->setVisible(empty);
+    tellCurrent();
     if (!m_judged && !withheld.isEmpty())
         m_empty->setText(tr("Nothing of another instrument waits."));
     else if (!m_judged)
@@ -274,6 +309,8 @@ void ReviewDesk::tellEmpty()
         m_empty->setText(tr("Nothing shown was accepted as it is."));
     else if (m_list->currentIndex() == static_cast<int>(List::Mended))
         m_empty->setText(tr("Nothing shown was sent back and mended since."));
+    else if (m_model->countOf(List::Waiting) == 0 && !acceptedText().isEmpty())
+        m_empty->setText(tr("Nothing waits: accepted as they are: %1. The list below has them.").arg(acceptedText()));
     else
         m_empty->setText(tr("Nothing of the kinds shown. Tick another kind above to see more."));
 }

@@ -60,6 +60,8 @@ private:
     void followFilters();
     void tellCounts();
     void tellEmpty();
+    void tellCurrent();
+    [[nodiscard]] QString acceptedText() const;
 
     Scope m_scope;
     bool m_judged = false;
@@ -70,6 +72,7 @@ private:
     QLabel *m_headline;
     QLabel *m_withheld;
     QLabel *m_empty;
+    QLabel *m_current; ///< the current row in full: its cells may be cut
     QComboBox *m_list;
     QPushButton *m_accept;
     QPushButton *m_sendBack;
