@@ -75,4 +75,11 @@ void DriftPage::showNothing()
         "instrument as left, begin a recheck when it comes back, and choose the recheck at the left."));
 }
 
+void DriftPage::showWithheld()
+{
+    showNothing();
+    m_story->setText(tr("A spot check of this instrument is being read. What was read before stands here again when "
+                        "the last value of its sample is read."));
+}
+
 } // namespace hammerline::instrument_file

@@ -20,6 +20,8 @@ public:
               const wording::NumberForm &form);
     /// There is nothing to compare.
     void showNothing();
+    /// A spot check is being read blind.
+    void showWithheld();
     using QWidget::show;
 
 private:

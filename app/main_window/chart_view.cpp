@@ -27,6 +27,7 @@ ChartView::ChartView(Workshop &workshop, QWidget *parent)
       m_question(new QButtonGroup(this)),
       m_withBefore(new QCheckBox(tr("With as found"))),
       m_withPlan(new QCheckBox(tr("With the plan"))),
+      m_againstName(new QLabel(tr("Held against:"))),
       m_against(new QComboBox),
       m_empty(new QLabel),
       m_pages(new QStackedLayout)
@@ -34,7 +35,7 @@ ChartView::ChartView(Workshop &workshop, QWidget *parent)
     m_empty->setFont(wording::font(wording::TextSize::Heading));
     m_empty->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_empty->setWordWrap(true);
-    m_empty->setText(tr("No readings yet. What is read at the bench shows here."));
+    m_empty->setObjectName("chartEmpty");
     m_pane->setMinimumHeight(leastLines * fontMetrics().height());
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
@@ -86,7 +87,7 @@ QLayout *ChartView::makeChoices()
     auto *row = new wording::WrapRow(4 * wording::gridStep);
     row->addWidget(m_withBefore);
     row->addWidget(m_withPlan);
-    row->addWidget(new QLabel(tr("Held against:")));
+    row->addWidget(m_againstName);
     row->addWidget(m_against);
     return row;
 }
@@ -147,6 +148,19 @@ tolerance::Judgement ChartView::plannedJudgement() const
     return judged(values);
 }
 
+/// Why there is no chart; empty: there is one.
+QString ChartView::emptyText(bool ofOnePass, const std::optional<charts::ChartData> &chart) const
+{
+    if (!chart)
+        return tr("No readings yet. What is read at the bench shows here.");
+    if (!ofOnePass && m_workshop.readsBlind())
+        return tr("A spot check of this instrument is being read. What was read before is held against it here when "
+                  "the last value of its sample is read.");
+    if (chart->question == charts::Question::HasItDrifted && chart->trends.empty())
+        return tr("Nothing to draw yet: two passes since the instrument was left, with the same notes, are needed.");
+    return {};
+}
+
 void ChartView::rebuild()
 {
     using charts::Question;
@@ -158,8 +172,12 @@ void ChartView::rebuild()
     m_withPlan->setEnabled(ofOnePass && !m_workshop.planned().empty());
     m_withBefore->setEnabled(ofOnePass && m_workshop.before() != nullptr);
     m_against->setEnabled(!ofOnePass && question() != Question::HasItDrifted && m_against->count() > 0);
-    m_pages->setCurrentIndex(chart ? 1 : 0);
-    if (!chart)
+    for (QWidget *part : std::initializer_list<QWidget *>{m_againstName, m_against})
+        part->setVisible(m_against->count() > 0);
+    const QString empty = emptyText(ofOnePass, chart);
+    m_empty->setText(empty);
+    m_pages->setCurrentIndex(empty.isEmpty() ? 1 : 0);
+    if (!empty.isEmpty())
         return;
     m_pane->setData(std::move(*chart));
     m_pane->select(m_workshop.selection().note);

@@ -39,6 +39,7 @@ private:
     void rebuild();
     void rebuildIfSeen();
     void followSelection();
+    [[nodiscard]] QString emptyText(bool ofOnePass, const std::optional<charts::ChartData> &chart) const;
     [[nodiscard]] charts::Question question() const;
     [[nodiscard]] tolerance::Judgement judged(const readings::ValueTable &values) const;
     [[nodiscard]] tolerance::Judgement plannedJudgement() const;
@@ -53,6 +54,7 @@ private:
     QButtonGroup *m_question;
     QCheckBox *m_withBefore;
     QCheckBox *m_withPlan;
+    QLabel *m_againstName;
     QComboBox *m_against;
     std::vector<readings::Pass> m_others; ///< of the instrument, with readings, spot checks too; newest first
     QLabel *m_empty;

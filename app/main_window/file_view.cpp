@@ -106,7 +106,9 @@ void FileView::fill()
 void FileView::fillDrift()
 {
     const PassInView *after = m_workshop.pass();
-    if (after == nullptr || after->check || m_workshop.readsBlind()) // a sample is no pass of a drift
+    if (m_workshop.readsBlind())
+        return m_drift->showWithheld();
+    if (after == nullptr || after->check) // a sample is no pass of a drift
         return m_drift->showNothing();
     const auto passes = m_workshop.passesOf(after->pass.instrument);
     const readings::Pass *left = analysis::leftBefore(passes, after->pass);
