@@ -36,18 +36,46 @@ QString shareText(const Tally &tally, const QLocale &locale)
 {
     if (judgedBy(tally) == 0)
         return tr("nothing judged");
-    return tr("%1 of %2 notes (%3)")
+    return tr("%1 of %2 readings (%3)")
         .arg(locale.toString(tally.of(Status::Out)), locale.toString(judgedBy(tally)), percentText(tally, locale));
+}
+
+/// What both judge, so that the two shares are of the same; and what only one of the two does.
+struct Compared {
+    shop::TwoSets both{};
+    int onlyNow = 0, onlyThen = 0;
+};
+
+Compared comparedOf(const shop::ShopJudged &judged)
+{
+    Compared compared;
+    for (const auto &[id, twice] : judged)
+        for (const shop::TwoSets &counts : twice.by) {
+            if (counts.bothJudge()) {
+                compared.both += counts;
+                continue;
+            }
+            compared.onlyNow += judgedBy(counts.now);
+            compared.onlyThen += judgedBy(counts.then);
+        }
+    return compared;
 }
 
 } // namespace
 
 QString rejudgedText(const std::string &set, const shop::ShopJudged &judged, const QLocale &locale)
 {
-    const shop::TwoSets sum = shop::sumOf(judged);
-    return tr("Out by \u201c%1\u201d: %2; as it stands: %3. Instruments: %4, passes: %5.")
-        .arg(QString::fromStdString(set), shareText(sum.then, locale), shareText(sum.now, locale),
-             locale.toString(qulonglong{judged.size()}), locale.toString(shop::passesIn(judged)));
+    const Compared compared = comparedOf(judged);
+    QString text = tr("Out by \u201c%1\u201d: %2; as it stands: %3. Instruments: %4, passes: %5.")
+                       .arg(QString::fromStdString(set), shareText(compared.both.then, locale),
+                            shareText(compared.both.now, locale), locale.toString(qulonglong{judged.size()}),
+                            locale.toString(shop::passesIn(judged)));
+    if (compared.onlyNow > 0)
+        text += tr(" Judged only as it stands, and not compared: %1 readings.").arg(locale.toString(compared.onlyNow));
+    if (compared.onlyThen > 0)
+        text +=
+            tr(" Judged only by the other set, and not compared: %1 readings.").arg(locale.toString(compared.onlyThen));
+    return text;
 }
 
 charts::BarsData rejudgedBars(const std::vector<RejudgeModel::Row> &rows, const shop::ShopJudged &judged,
@@ -56,11 +84,11 @@ charts::BarsData rejudgedBars(const std::vector<RejudgeModel::Row> &rows, const 
     charts::BarsData bars;
     bars.title = tr("How much would be out by another set?");
     if (!judged.empty()) {
-        const shop::TwoSets sum = shop::sumOf(judged);
-        bars.answer = tr("All together: %1 out as it stands, %2 by the other set")
+        const shop::TwoSets sum = comparedOf(judged).both;
+        bars.answer = tr("Of what both judge: %1 out as it stands, %2 by the other set")
                           .arg(percentText(sum.now, locale), percentText(sum.then, locale));
     }
-    bars.axis = tr("Notes out of those judged (%)");
+    bars.axis = tr("Readings out of those judged (%)");
     bars.firstName = tr("as it stands");
     bars.secondName = tr("by the other set");
     for (const RejudgeModel::Row &row : rows)

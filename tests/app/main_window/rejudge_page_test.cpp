@@ -79,7 +79,7 @@ TEST_F(RejudgePageTest, ShowsWhatAnotherSetWouldSayBesideWhatStands)
     EXPECT_EQ(cell(*window, 0, 6), "2");  // out then
     EXPECT_EQ(cell(*window, 0, 7), "+1"); // more
     const QString answer = part<QLabel>(*window, "rejudgeAnswer")->text();
-    EXPECT_TRUE(answer.contains(QString::fromUtf8("“Narrow”: 2 of 3 notes (66.7 %); as it stands: 1 of 3")))
+    EXPECT_TRUE(answer.contains(QString::fromUtf8("“Narrow”: 2 of 3 readings (66.7 %); as it stands: 1 of 3")))
         << answer.toStdString();
     EXPECT_EQ(shop.book.instrument(shop.grand.id)->toleranceId, "Plain") << "nothing is changed";
 }
