@@ -13,7 +13,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size
 
 namespace {
 
-constexpr std::size_t mutations = 2400; ///< in all, evenly over the seeds
+constexpr std::size_t usualMutations = 2400; ///< in all, evenly over the seeds
 
 void run(const std::string &input)
 {
@@ -55,8 +55,9 @@ std::string mutated(std::string text, std::mt19937 &dice)
 
 int main(int argc, char **argv)
 {
-    if (argc != 2)
+    if (argc != 2 && argc != 3)
         return 2;
+    const std::size_t mutations = argc == 3 ? std::stoul(argv[2]) : usualMutations;
     std::vector<std::string> seeds;
     for (const auto &entry : std::filesystem::directory_iterator(argv[1]))
         seeds.push_back(contentOf(entry.path()));
