@@ -13,11 +13,6 @@ namespace {
 using outcome::Fault;
 using outcome::Outcome;
 
-constexpr std::int64_t largestCount(Dimension dimension)
-{
-    return dimension == Dimension::Length ? 1'000'000'000 : 1'000'000; // 1 m, 1 kg
-}
-
 bool isBlank(char c)
 {
     return c == ' ' || c == '\t';

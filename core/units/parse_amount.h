@@ -10,6 +10,7 @@
 #include "outcome/outcome.h"
 #include "units/units.h"
 
+#include <cstdint>
 #include <string_view>
 
 namespace hammerline::units {
@@ -22,6 +23,12 @@ struct ParsedAmount {
     /// the half-width of the rectangular distribution of its resolution (GUM 4.3.7).
     Amount halfResolution;
 };
+
+/// The largest that is taken, in the counts of Amount (nm, mg): 1 m, 1 kg.
+[[nodiscard]] constexpr std::int64_t largestCount(Dimension dimension)
+{
+    return dimension == Dimension::Length ? 1'000'000'000 : 1'000'000;
+}
 
 struct TypedForm {
     Dimension dimension = Dimension::Length;

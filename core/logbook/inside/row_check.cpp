@@ -4,6 +4,7 @@
 #include "logbook/inside/dossier_rows.h"
 #include "logbook/inside/handed.h"
 #include "logbook/inside/record_rows.h"
+#include "units/parse_amount.h"
 
 namespace hammerline::logbook::inside {
 
@@ -35,7 +36,7 @@ bool numbersFit(const Row &row)
     return true;
 }
 
-/// Readings from 0, or from below where the quantity may be negative, to 1 m or 1 kg, as everywhere (parse_amount.h).
+/// A reading is one that can be typed (parse_amount.h).
 bool valueFits(const Row &row)
 {
     if (row.table != &readingTable())
@@ -53,7 +54,7 @@ bool valueFits(const Row &row)
     }
     if (info == nullptr || value == nullptr)
         return true;
-    const std::int64_t most = info->dimension == units::Dimension::Length ? 1'000'000'000 : 1'000'000;
+    const std::int64_t most = units::largestCount(info->dimension);
     return *value <= most && *value >= (info->mayBeNegative ? -most : 0);
 }
 

@@ -69,11 +69,33 @@ TEST_F(DemoConcessions, OfAnEarlierPassThatStillStandAreToldWithPassDayPersonAnd
          {"Accepted in an earlier pass and not mended since", "As left, 18 September 2023", "20 September 2023",
           "Dora Specimen", "Within its limits, and the hand", "in an earlier pass."})
         EXPECT_TRUE(all.contains(QString::fromUtf8(said))) << said;
-    const auto untouched = std::ranges::count_if(standing, [](const sale_record::EarlierConcession &earlier) {
-        return !earlier.valueNow || earlier.valueNow == earlier.made.value;
-    });
-    EXPECT_LT(all.count(", accepted"), untouched + 10)
-        << "beside an exception only where the value is the accepted one";
+}
+
+TEST_F(DemoConcessions, AnExceptionIsMarkedAsAcceptedWhereItsValueIsTheOneThatWas)
+{
+    const auto anew = recordOf("Ondelmark 108"); // the recheck read each of them anew, at another value
+    auto same = anew;
+    int marked = 0;
+    for (EarlierConcession &one : same.earlierConcessions) {
+        const auto isIt = [&](const tolerance::Verdict &verdict) {
+            return verdict.value && verdict.quantity == one.made.quantity && verdict.note == one.made.note;
+        };
+        const auto exception = std::ranges::find_if(same.exceptions, isIt);
+        if (one.fate != Fate::Stands || exception == same.exceptions.end() || marked == 3)
+            continue;
+        one.made.value = one.valueNow = exception->value;
+        ++marked;
+    }
+    ASSERT_EQ(marked, 3);
+    LanguageOfRecord german(Language::German);
+    RecordPdfOptions inGerman;
+    german.speakIn(inGerman);
+    const auto count = [&](const sale_record::SaleRecord &record, const RecordPdfOptions &options, const char *word) {
+        makeOf(record, options);
+        return text().count(QLatin1String(word));
+    };
+    EXPECT_EQ(count(same, {}, "accepted") - count(anew, {}, "accepted"), 3);
+    EXPECT_EQ(count(same, inGerman, "angenommen") - count(anew, inGerman, "angenommen"), 3);
 }
 
 TEST_F(DemoConcessions, EachOneOfTheInstrumentIsEitherStandingOrSettled)
@@ -121,7 +143,6 @@ TEST_F(DemoConcessions, AreToldInGerman)
     for (const char *said :
          {"In einem früheren Durchgang angenommen und seither nicht behoben", "Abgegeben, 18. September 2023"})
         EXPECT_TRUE(all.contains(QString::fromUtf8(said))) << said;
-    EXPECT_GT(all.count("angenommen"), 0);
 }
 
 } // namespace
