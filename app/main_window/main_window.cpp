@@ -14,10 +14,12 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileInfo>
+#include <QLabel>
 #include <QScreen>
 #include <QStackedWidget>
 
 #include <algorithm>
+#include <utility>
 
 namespace hammerline::main_window {
 
@@ -104,8 +106,24 @@ Views &MainWindow::views()
 void MainWindow::paintEvent(QPaintEvent *event)
 {
     QMainWindow::paintEvent(event);
-    if (!m_work) // the start page is seen at once; the page of work is ready before a hand finds the mouse
-        QTimer::singleShot(0, this, [this] { work(); });
+    if (!m_work) // what costs no time is seen at once; the page of work is ready before a hand finds the mouse
+        QTimer::singleShot(0, this, &MainWindow::afterFirstPaint);
+}
+
+void MainWindow::afterFirstPaint()
+{
+    work();
+    if (const auto awaited = std::exchange(m_awaited, {}); awaited && !openLogbook(*awaited))
+        showState();
+}
+
+void MainWindow::openOncePainted(const QString &path)
+{
+    m_awaited = path;
+    auto *told = new QLabel(tr("Opening %1…").arg(QFileInfo(path).completeBaseName()));
+    told->setFont(wording::font(wording::TextSize::Large));
+    told->setAlignment(Qt::AlignCenter);
+    m_pages->setCurrentIndex(m_pages->addWidget(told));
 }
 
 void MainWindow::addMenus()
@@ -251,7 +269,7 @@ void MainWindow::tellTrouble(const QString &what)
 void MainWindow::showState()
 {
     const bool open = m_workshop->isOpen();
-    m_pages->setCurrentIndex(open ? 1 : 0);
+    m_pages->setCurrentWidget(open ? static_cast<QWidget *>(m_work) : m_start);
     m_start->setRecent(m_settings.recent());
     const auto *instrument = m_workshop->instrument();
     const PassInView *pass = m_workshop->pass();

@@ -50,6 +50,8 @@ public:
 
     /// False where the file is none of ours or broken; the trouble bar says why.
     bool openLogbook(const QString &path);
+    /// For a window not yet shown: it is painted first, saying what it opens, then opens it.
+    void openOncePainted(const QString &path);
     bool createLogbook(const QString &path);
     void tellTrouble(const QString &what);
     [[nodiscard]] const Workshop &workshop() const { return *m_workshop; }
@@ -66,6 +68,7 @@ private:
     // main_window.cpp: how the parts hang together
     /// Made when a logbook is opened or the start page has been painted, whichever comes first.
     LogbookPage &work();
+    void afterFirstPaint();
     void addMenus();
     void connectStart();
     void connectParts();
@@ -147,6 +150,7 @@ private:
     QStackedWidget *m_pages;
     StartPage *m_start;
     LogbookPage *m_work = nullptr;
+    std::optional<QString> m_awaited; ///< opened after the first paint
     QTimer m_timer;
 };
 

@@ -27,10 +27,8 @@ int runDesktop(QApplication &application, const std::optional<QString> &logbook,
     auto *window = new MainWindow({prompts, settings, now, keyFile, sounder.get()});
     window->setAttribute(Qt::WA_DeleteOnClose);
     if (logbook)
-        static_cast<void>(window->views()); // whole before it is seen and takes the focus
+        window->openOncePainted(*logbook);
     window->show();
-    if (logbook)
-        window->openLogbook(*logbook);
     const int status = QApplication::exec();
     // Whatever is still open uses prompts and settings.
     for (QWidget *widget : QApplication::topLevelWidgets())
