@@ -2,7 +2,8 @@
 // longer; one without a tolerance set or without readings has nothing to be judged by. An item that was accepted is not
 // listed while its value is the one accepted; one that was sent back is, until it is mended. Standard error tells of
 // instruments that another program edited, for what is listed of them, and what is not, says nothing; and of those
-// whose set cannot be read, which are not judged.
+// whose set cannot be read, which are not judged. What is no item, but lies within the doubt of its reading (the gauge
+// of its pass or the set's uncertainty, and the digits written down), stands in a list of its own.
 
 #include "command_line/inside/all_commands.h"
 #include "command_line/inside/logbook_input.h"
@@ -42,18 +43,24 @@ outcome::Outcome<const tolerance::Judge *> judgeFor(const instrument::Instrument
     return known->second ? &*known->second : nullptr;
 }
 
-/// What waits in one instrument; its passes are let go again.
-outcome::Outcome<std::vector<review::Item>> itemsNow(const logbook::Logbook &book,
-                                                     const instrument::Instrument &instrument, Judges &judges)
+struct Waiting {
+    std::vector<review::Item> items{};
+    std::vector<review::Item> inDoubt{};
+};
+
+/// What waits in one instrument is put to the rest; its passes are let go again. Faults: of its set.
+std::vector<outcome::Fault> addWaiting(const logbook::Logbook &book, const instrument::Instrument &instrument,
+                                       Judges &judges, Waiting &waiting)
 {
     const auto judge = judgeFor(instrument, judges);
     if (!judge)
         return judge.faults();
-    std::vector<review::Item> items;
     if (judge.value() != nullptr)
-        for (const review::JudgedPass &pass : logbook::passesToReview(book, instrument, *judge.value()))
-            std::ranges::move(review::itemsOf(pass), std::back_inserter(items));
-    return items;
+        for (const review::JudgedPass &pass : logbook::passesToReview(book, instrument, *judge.value())) {
+            std::ranges::move(review::itemsOf(pass), std::back_inserter(waiting.items));
+            std::ranges::move(review::inDoubtOf(pass), std::back_inserter(waiting.inDoubt));
+        }
+    return {};
 }
 
 std::string howFar(const review::Item &item)
@@ -61,30 +68,62 @@ std::string howFar(const review::Item &item)
     return item.halfWidths ? fmt::format("{:.1f}", *item.halfWidths) : std::string("-");
 }
 
+/// "64 %"; empty where no doubt was weighed.
+std::string howSure(const tolerance::Verdict &verdict)
+{
+    constexpr double least = 0.01; // never a plain 0 or 100, which no normal distribution gives
+    if (!verdict.doubt || !verdict.conformanceProbability)
+        return {};
+    const double inside = *verdict.conformanceProbability;
+    if (inside < least || inside > 1 - least)
+        return inside < least ? "< 1 %" : "> 99 %";
+    return fmt::format("{:.0f} %", 100 * inside);
+}
+
 std::string whatIsWrong(const review::Item &item)
 {
     if (item.kind == review::Kind::Uneven && item.verdict.stepFromBelow)
         return benchText(item.verdict.stepFromBelow->magnitude()) + " from the note below";
-    return sentenceOf(item.verdict);
+    const bool doubtful = item.kind == review::Kind::Out && item.verdict.withinDoubt();
+    return sentenceOf(item.verdict) + (doubtful ? "; out, but within the gauge's doubt" : "");
 }
 
-std::string reviewText(const std::vector<review::Item> &items, const std::map<std::int64_t, std::string> &names)
+using InstrumentNames = std::map<std::int64_t, std::string>;
+
+std::string itemsText(const std::vector<review::Item> &items, const InstrumentNames &names)
 {
     if (items.empty())
         return "Nothing is out, marginal, uneven or missing.\n";
-    PlainTable table({{"half-widths", Align::Right}, {"kind"}, {"instrument"}, {"note"}, {"quantity"}, {"what"}});
+    PlainTable table({{"half-widths", Align::Right},
+                      {"kind"},
+                      {"instrument"},
+                      {"note"},
+                      {"quantity"},
+                      {"sure inside", Align::Right},
+                      {"what"}});
     for (const review::Item &item : items)
         table.add({howFar(item), std::string(review::idOf(item.kind)), names.at(item.instrument),
-                   item.verdict.note.name(), std::string(catalogue::idOf(item.verdict.quantity)), whatIsWrong(item)});
+                   item.verdict.note.name(), std::string(catalogue::idOf(item.verdict.quantity)), howSure(item.verdict),
+                   whatIsWrong(item)});
     return table.text();
+}
+
+std::string inDoubtText(const std::vector<review::Item> &items, const InstrumentNames &names)
+{
+    if (items.empty())
+        return {};
+    PlainTable table({{"sure inside", Align::Right}, {"instrument"}, {"note"}, {"quantity"}, {"what"}});
+    for (const review::Item &item : items)
+        table.add({howSure(item.verdict), names.at(item.instrument), item.verdict.note.name(),
+                   std::string(catalogue::idOf(item.verdict.quantity)), sentenceOf(item.verdict)});
+    return "\nIn, but within the gauge's doubt of a limit, least sure first\n" + table.text();
 }
 
 /// Milliseconds each; a shop of thousands is checked by `verify`.
 constexpr std::size_t mostVerified = 100;
 
 /// Those that have the worst items first, then those without.
-std::vector<instrument::InstrumentId> worstFirst(const std::vector<review::Item> &items,
-                                                 const std::map<std::int64_t, std::string> &names)
+std::vector<instrument::InstrumentId> worstFirst(const std::vector<review::Item> &items, const InstrumentNames &names)
 {
     std::vector<instrument::InstrumentId> order;
     std::set<instrument::InstrumentId> taken;
@@ -101,7 +140,7 @@ std::vector<instrument::InstrumentId> worstFirst(const std::vector<review::Item>
 
 /// Who of the instruments was edited by another program.
 std::vector<outcome::Fault> editedOnes(const std::string &path, std::vector<instrument::InstrumentId> instruments,
-                                       const std::map<std::int64_t, std::string> &names)
+                                       const InstrumentNames &names)
 {
     std::vector<outcome::Fault> warnings;
     const std::size_t left = instruments.size() - std::min(instruments.size(), mostVerified);
@@ -135,27 +174,26 @@ public:
     outcome::Outcome<Answer> answer(const Surroundings &) override
     {
         const auto book = openToRead(m_logbook);
-        std::vector<review::Item> items;
+        Waiting waiting;
         Judges judges;
-        std::map<std::int64_t, std::string> names;
+        InstrumentNames names;
         std::vector<outcome::Fault> unjudged;
         for (const logbook::InstrumentLine &line : book.instrumentLines()) {
             const auto instrument =
                 line.state == instrument::State::Delivered ? std::nullopt : book.instrument(line.id);
             if (!instrument)
                 continue;
-            auto own = itemsNow(book, *instrument, judges);
-            if (!own) { // a set that came from elsewhere and cannot be read: the others wait no less
-                std::ranges::copy(own.faults(), std::back_inserter(unjudged));
-                continue;
-            }
-            names[line.id] = line.name;
-            std::ranges::move(own.value(), std::back_inserter(items));
+            const auto faults = addWaiting(book, *instrument, judges, waiting);
+            std::ranges::copy(faults, std::back_inserter(unjudged));
+            if (faults.empty()) // else a set that came from elsewhere and cannot be read: the others wait no less
+                names[line.id] = line.name;
         }
-        review::putWorstFirst(items);
-        auto warnings = editedOnes(m_logbook, worstFirst(items, names), names);
+        review::putWorstFirst(waiting.items);
+        review::putLeastSureFirst(waiting.inDoubt);
+        auto warnings = editedOnes(m_logbook, worstFirst(waiting.items, names), names);
         std::ranges::move(unjudged, std::back_inserter(warnings));
-        return Answer{.text = m_json ? exchange::reviewJson(items) : reviewText(items, names),
+        return Answer{.text = m_json ? exchange::reviewJson(waiting.items, waiting.inDoubt)
+                                     : itemsText(waiting.items, names) + inDoubtText(waiting.inDoubt, names),
                       .warnings = std::move(warnings)};
     }
 

@@ -148,8 +148,10 @@ void Views::fillLists()
     if (current() != View::Worst && current() != View::Review)
         return;
     Workshop::Queue queue = current() == View::Worst ? m_workshop.queueOfPass() : m_workshop.queue();
-    review_desk::Desk desk{
-        .items = std::move(queue.items), .conceded = std::move(queue.conceded), .mended = std::move(queue.mended)};
+    review_desk::Desk desk{.items = std::move(queue.items),
+                           .conceded = std::move(queue.conceded),
+                           .mended = std::move(queue.mended),
+                           .inDoubt = std::move(queue.inDoubt)};
     for (const logbook::InstrumentLine &each : m_workshop.instruments())
         if (each.state != instrument::State::Delivered)
             desk.names[each.id] = QString::fromStdString(each.name);

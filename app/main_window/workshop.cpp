@@ -53,6 +53,7 @@ void lay(const review::JudgedPass &pass, Workshop::Queue &into)
     std::ranges::move(review::itemsOf(pass), std::back_inserter(into.items));
     std::ranges::move(review::concededOf(pass), std::back_inserter(into.conceded));
     std::ranges::move(review::mendedOf(pass), std::back_inserter(into.mended));
+    std::ranges::move(review::inDoubtOf(pass), std::back_inserter(into.inDoubt));
     into.judged = true;
 }
 
@@ -227,9 +228,11 @@ Workshop::Queue Workshop::queue()
         whole.items.insert(whole.items.end(), own.items.begin(), own.items.end());
         whole.conceded.insert(whole.conceded.end(), own.conceded.begin(), own.conceded.end());
         whole.mended.insert(whole.mended.end(), own.mended.begin(), own.mended.end());
+        whole.inDoubt.insert(whole.inDoubt.end(), own.inDoubt.begin(), own.inDoubt.end());
         whole.judged = whole.judged || own.judged;
     }
     review::putWorstFirst(whole.items);
+    review::putLeastSureFirst(whole.inDoubt);
     return whole;
 }
 
@@ -274,6 +277,7 @@ Workshop::Queue Workshop::queueOfPass() const
     Queue queue;
     lay(judged, queue);
     review::putWorstFirst(queue.items);
+    review::putLeastSureFirst(queue.inDoubt);
     return queue;
 }
 

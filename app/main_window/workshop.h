@@ -96,6 +96,7 @@ public:
         std::vector<review::Item> items{};
         std::vector<review::Settled> conceded{}; ///< accepted as they are
         std::vector<review::Settled> mended{};   ///< sent back and inside since
+        std::vector<review::Item> inDoubt{};     ///< in, but within the gauge's doubt; least sure first
         bool judged = false;
     };
     [[nodiscard]] Queue queue();

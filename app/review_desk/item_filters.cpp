@@ -89,8 +89,9 @@ void ItemFilters::offer(const Desk &desk)
             persons.emplace(QString::fromStdString(item.person), QString::fromStdString(item.person));
         quantities.emplace(wording::nameOf(item.verdict.quantity), static_cast<int>(item.verdict.quantity));
     };
-    for (const review::Item &item : desk.items)
-        take(item);
+    for (const auto *items : {&desk.items, &desk.inDoubt})
+        for (const review::Item &item : *items)
+            take(item);
     for (const auto *settled : {&desk.conceded, &desk.mended})
         for (const review::Settled &each : *settled)
             take(each.item);

@@ -21,7 +21,8 @@ bool isOut(const review::Item &item)
 QColor inkOf(const review::Item &item)
 {
     const wording::Palette &colours = wording::paletteOf(wording::themeOf(QGuiApplication::palette()));
-    if (item.verdict.status == tolerance::Status::Marginal)
+    if (item.verdict.status == tolerance::Status::Marginal ||
+        (item.verdict.status == tolerance::Status::In && item.verdict.withinDoubt()))
         return colours.doubt;
     if (!isOut(item))
         return colours.ink;
@@ -35,6 +36,20 @@ QString offText(const review::Item &item, const wording::NumberForm &form)
     const bool below = item.verdict.deviation->baseCount() < 0;
     const QString mark = !isOut(item) ? QString() : below ? QStringLiteral("▼ ") : QStringLiteral("▲ ");
     return mark + wording::changeText(*item.verdict.deviation, form);
+}
+
+bool isFigure(int column)
+{
+    return column == ItemModel::Value || column == ItemModel::Off || column == ItemModel::Sure;
+}
+
+/// Where a doubt was weighed; without one, inside or not is no matter of probability.
+QString sureText(const review::Item &item, const wording::NumberForm &form)
+{
+    const tolerance::Verdict &verdict = item.verdict;
+    return verdict.doubt && verdict.conformanceProbability
+               ? wording::probabilityText(*verdict.conformanceProbability, form)
+               : QString();
 }
 
 QString findingText(const review::Item &item, const wording::NumberForm &form)
@@ -84,8 +99,14 @@ int ItemModel::countOf(List list) const
 {
     const std::size_t count = list == List::Waiting    ? m_desk.items.size()
                               : list == List::Conceded ? m_desk.conceded.size()
-                                                       : m_desk.mended.size();
+                              : list == List::Mended   ? m_desk.mended.size()
+                                                       : m_desk.inDoubt.size();
     return static_cast<int>(count);
+}
+
+bool ItemModel::anySure() const
+{
+    return std::ranges::any_of(m_rows, [this](const Row &row) { return !sureText(*row.item, m_form).isEmpty(); });
 }
 
 const review::Item &ItemModel::itemAt(int row) const
@@ -116,8 +137,7 @@ QVariant ItemModel::data(const QModelIndex &index, int role) const
     case Qt::ForegroundRole:
         return index.column() == Off ? QVariant(inkOf(item)) : QVariant();
     case Qt::TextAlignmentRole:
-        return index.column() == Value || index.column() == Off ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
-                                                                : QVariant();
+        return isFigure(index.column()) ? QVariant(Qt::AlignRight | Qt::AlignVCenter) : QVariant();
     default:
         return {};
     }
@@ -127,8 +147,10 @@ QVariant ItemModel::headerData(int section, Qt::Orientation orientation, int rol
 {
     if (orientation != Qt::Horizontal)
         return {};
-    if (role == Qt::TextAlignmentRole && (section == Value || section == Off))
+    if (role == Qt::TextAlignmentRole && isFigure(section))
         return QVariant(Qt::AlignRight | Qt::AlignVCenter);
+    if (role == Qt::ToolTipRole && section == Sure)
+        return tr("How probably the true value lies inside its limits, with the doubt of the gauge and of reading off");
     if (role != Qt::DisplayRole)
         return {};
     switch (section) {
@@ -142,6 +164,8 @@ QVariant ItemModel::headerData(int section, Qt::Orientation orientation, int rol
         return tr("Value");
     case Off:
         return tr("Off target");
+    case Sure:
+        return tr("Truly inside");
     case Decided:
         return tr("Decided");
     case ReadBy:
@@ -157,6 +181,9 @@ void ItemModel::filter()
     if (m_list == List::Waiting)
         for (const review::Item &item : m_desk.items)
             add(item, item.sentBack.get());
+    else if (m_list == List::InDoubt)
+        for (const review::Item &item : m_desk.inDoubt)
+            add(item, nullptr);
     else
         for (const review::Settled &settled : m_list == List::Conceded ? m_desk.conceded : m_desk.mended)
             add(settled.item, &settled.decision);
@@ -204,6 +231,8 @@ QString ItemModel::textOf(const Row &row, int column) const
         return item.verdict.value ? wording::amountText(*item.verdict.value, m_form) : QString();
     case Off:
         return offText(item, m_form);
+    case Sure:
+        return sureText(item, m_form);
     case Decided:
         return decisionText(row);
     case ReadBy:

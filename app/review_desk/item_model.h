@@ -1,6 +1,7 @@
 #pragma once
 // The notes that want attention as a table model: one row an item, in the order given (worst first), filtered by kind,
-// instrument, person, quantity and age. What was decided about is in the same list, and shown apart.
+// instrument, person, quantity and age. What was decided about is in the same list, and shown apart; so is what is in,
+// but within the gauge's doubt. How probably a value truly lies inside is told wherever its doubt is known.
 
 #include "review/review.h"
 #include "wording/number_form.h"
@@ -23,13 +24,14 @@ struct Desk {
     std::vector<review::Item> items{};       ///< worst first
     std::vector<review::Settled> conceded{}; ///< accepted as they are
     std::vector<review::Settled> mended{};   ///< sent back and inside since
+    std::vector<review::Item> inDoubt{};     ///< in, but within the gauge's doubt; least sure first
     InstrumentNames names{};
     readings::Instant now{}; ///< for the age of an item
     QString withheld{};      ///< what is not listed now, and why; empty: everything is listed
 };
 
-/// Which of the three lists of a desk is shown.
-enum class List { Waiting, Conceded, Mended };
+/// Which of the four lists of a desk is shown.
+enum class List { Waiting, Conceded, Mended, InDoubt };
 
 /// An item is shown where it passes all of them.
 struct Filters {
@@ -43,7 +45,7 @@ struct Filters {
 class ItemModel : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Column { Instrument, NoteColumn, QuantityColumn, Value, Off, Finding, Decided, ReadBy, columnTotal };
+    enum Column { Instrument, NoteColumn, QuantityColumn, Value, Off, Sure, Finding, Decided, ReadBy, columnTotal };
 
     explicit ItemModel(QObject *parent = nullptr);
 
@@ -54,6 +56,8 @@ public:
     /// Of all that waits, shown or not.
     [[nodiscard]] int countOf(review::Kind kind) const;
     [[nodiscard]] int countOf(List list) const;
+    /// Does any row say how probably it lies inside?
+    [[nodiscard]] bool anySure() const;
     [[nodiscard]] const Desk &desk() const { return m_desk; }
     [[nodiscard]] const review::Item &itemAt(int row) const;
 

@@ -112,7 +112,7 @@ QWidget *ReviewDesk::makeFoot()
 {
     m_list->setObjectName("deskList");
     m_list->setAccessibleName(tr("Which notes are listed"));
-    for (int index = 0; index < 3; ++index)
+    for (int index = 0; index < 4; ++index)
         m_list->addItem({});
     connect(m_list, &QComboBox::currentIndexChanged, this, [this](int index) {
         m_model->setList(static_cast<List>(index));
@@ -173,12 +173,13 @@ void ReviewDesk::focusFirst()
         m_list->setFocus();
 }
 
-/// What was decided and why is what the two further lists are read for: there it has the room of the finding.
+/// What was decided and why is what the lists of the two decisions are read for: there it has the room of the finding.
 void ReviewDesk::fitColumns()
 {
-    const bool waiting = m_list->currentIndex() == static_cast<int>(List::Waiting);
-    m_table->setColumnHidden(ItemModel::Finding, !waiting);
-    m_table->setColumnHidden(ItemModel::Decided, waiting && !anyDecided(m_model->desk()));
+    const bool waiting = isListed(List::Waiting), finding = waiting || isListed(List::InDoubt);
+    m_table->setColumnHidden(ItemModel::Finding, !finding);
+    m_table->setColumnHidden(ItemModel::Decided, finding && !(waiting && anyDecided(m_model->desk())));
+    m_table->setColumnHidden(ItemModel::Sure, !m_model->anySure());
     m_table->horizontalHeader()->setStretchLastSection(false); // else its width is not that of its contents
     m_table->resizeColumnsToContents();
     if (waiting) {
@@ -197,8 +198,8 @@ void ReviewDesk::giveRoom()
 {
     if (m_widths.empty())
         return;
-    const bool waiting = m_list->currentIndex() == static_cast<int>(List::Waiting);
-    const int words = waiting ? ItemModel::Finding : ItemModel::Decided;
+    const bool finding = isListed(List::Waiting) || isListed(List::InDoubt);
+    const int words = finding ? ItemModel::Finding : ItemModel::Decided;
     const int room = m_table->viewport()->width(), letter = m_table->fontMetrics().averageCharWidth();
     const bool narrow = std::accumulate(m_widths.begin(), m_widths.end(), 0) > room;
     const std::map<int, int> most{{ItemModel::Instrument, lettersOfName},
@@ -226,6 +227,11 @@ void ReviewDesk::resizeEvent(QResizeEvent *event)
     giveRoom();
 }
 
+bool ReviewDesk::isListed(List list) const
+{
+    return m_list->currentIndex() == static_cast<int>(list);
+}
+
 void ReviewDesk::followFilters()
 {
     m_model->setFilters(m_filters->filters());
@@ -235,7 +241,7 @@ void ReviewDesk::followFilters()
 std::vector<review::Item> ReviewDesk::chosenItems() const
 {
     std::vector<review::Item> items;
-    if (m_list->currentIndex() != static_cast<int>(List::Waiting))
+    if (!isListed(List::Waiting))
         return items;
     for (int row = 0; row < m_model->rowCount(); ++row)
         if (m_table->selectionModel()->isRowSelected(row))
@@ -253,6 +259,7 @@ void ReviewDesk::tellCounts()
     m_list->setItemText(0, tr("Waiting (%1)").arg(m_model->countOf(List::Waiting)));
     m_list->setItemText(1, tr("Accepted as it is (%1)").arg(m_model->countOf(List::Conceded)));
     m_list->setItemText(2, tr("Sent back and mended (%1)").arg(m_model->countOf(List::Mended)));
+    m_list->setItemText(3, tr("In, but within the gauge's doubt (%1)").arg(m_model->countOf(List::InDoubt)));
     const bool any = !chosenItems().empty();
     m_accept->setEnabled(any);
     m_sendBack->setEnabled(any);
@@ -305,10 +312,14 @@ void ReviewDesk::tellEmpty()
             m_scope == Scope::OnePass
                 ? tr("Nothing is judged yet. Read some notes, and choose what the instrument is judged by.")
                 : tr("No instrument has both readings and a tolerance set yet."));
-    else if (m_list->currentIndex() == static_cast<int>(List::Conceded))
+    else if (isListed(List::Conceded))
         m_empty->setText(tr("Nothing shown was accepted as it is."));
-    else if (m_list->currentIndex() == static_cast<int>(List::Mended))
+    else if (isListed(List::Mended))
         m_empty->setText(tr("Nothing shown was sent back and mended since."));
+    else if (isListed(List::InDoubt))
+        m_empty->setText(
+            tr("Nothing shown is in its limits and yet within the gauge's doubt. Where neither the set nor "
+               "the gauge of a pass gives an uncertainty, how finely was read off is all that counts."));
     else if (m_model->countOf(List::Waiting) == 0 && !acceptedText().isEmpty())
         m_empty->setText(tr("Nothing waits: accepted as they are: %1. The list below has them.").arg(acceptedText()));
     else

@@ -4,7 +4,7 @@
 //
 // The lead chooses rows, one or many, and accepts them as they are or sends them back; the desk asks for it, whoever
 // owns it does it. What was accepted, and what was mended after it was sent back, is one list further: nothing leaves
-// silently.
+// silently. So is what is in its limits, but within the gauge's doubt: nobody need decide about it.
 
 #include "review_desk/item_filters.h"
 #include "review_desk/item_model.h"
@@ -33,7 +33,7 @@ public:
     [[nodiscard]] const ItemModel &model() const { return *m_model; }
     /// The keys go to the items; where there are none, to the choice of lists.
     void focusFirst();
-    /// Rows chosen, in their order; those of the list of what was decided are none.
+    /// Rows chosen, in their order; only of the list of what waits.
     [[nodiscard]] std::vector<review::Item> chosenItems() const;
 
 signals:
@@ -52,6 +52,7 @@ private:
         std::vector<review::Item> chosen{};
     };
     [[nodiscard]] Place placeNow() const;
+    [[nodiscard]] bool isListed(List list) const;
     void goBackTo(const Place &place);
     [[nodiscard]] QPushButton *addButton(const QString &text, const char *name);
     [[nodiscard]] QWidget *makeFoot();

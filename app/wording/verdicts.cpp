@@ -91,17 +91,6 @@ QString valueClause(const tolerance::Verdict &verdict, const NumberForm &form)
     return translated("%1, %2 %3").arg(note, quantity, value);
 }
 
-/// "97 %"; never a plain 0 or 100, which no normal distribution gives.
-QString probabilityText(double probability, const NumberForm &form)
-{
-    constexpr double least = 0.01;
-    if (probability < least)
-        return translated("less than 1 %");
-    if (probability > 1 - least)
-        return translated("more than 99 %");
-    return translated("%1 %").arg(form.locale.toString(100 * probability, 'f', 0));
-}
-
 } // namespace
 
 QString verdictSentence(const tolerance::Verdict &verdict, const NumberForm &form)
@@ -121,6 +110,16 @@ QString limitsText(const tolerance::Limits &limits, const NumberForm &form)
     if (limits.high)
         return translated("at most %1, target %2").arg(amountText(*limits.high, form), target);
     return translated("target %1").arg(amountText(limits.target, form));
+}
+
+QString probabilityText(double probability, const NumberForm &form)
+{
+    constexpr double least = 0.01;
+    if (probability < least)
+        return translated("less than 1 %");
+    if (probability > 1 - least)
+        return translated("more than 99 %");
+    return translated("%1 %").arg(form.locale.toString(100 * probability, 'f', 0));
 }
 
 QString doubtSentence(const tolerance::Verdict &verdict, const NumberForm &form)

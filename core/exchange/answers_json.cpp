@@ -27,17 +27,29 @@ OrderedJson passTree(const PassCount &count)
     return json;
 }
 
-OrderedJson itemTree(const review::Item &item)
+/// The expanded doubt (k = 2), and how probably the true value lies inside with it: unlike `check`, whose probability
+/// goes by the set alone, with the gauge of the pass and the digits written down.
+void putDoubt(OrderedJson &json, const tolerance::Verdict &verdict)
+{
+    if (!verdict.doubt || !verdict.value)
+        return;
+    putMeasure(json, "doubt", verdict.value->dimension(), verdict.doubt->expanded());
+    putNumber(json, "probability_inside", verdict.conformanceProbability);
+}
+
+OrderedJson itemTree(const review::Item &item, bool withKind)
 {
     OrderedJson json;
     json["instrument"] = item.instrument;
     json["pass"] = item.pass;
     json["note"] = item.verdict.note.number();
     json["quantity"] = catalogue::idOf(item.verdict.quantity);
-    json["kind"] = review::idOf(item.kind);
+    if (withKind)
+        json["kind"] = review::idOf(item.kind);
     putAmount(json, "value", item.verdict.value);
     putAmount(json, "deviation", item.verdict.deviation);
     putNumber(json, "half_widths", item.halfWidths);
+    putDoubt(json, item.verdict);
     return json;
 }
 
@@ -86,12 +98,15 @@ std::string importJson(readings::PassId pass, int readings)
     return documentText(json);
 }
 
-std::string reviewJson(const std::vector<review::Item> &items)
+std::string reviewJson(const std::vector<review::Item> &items, const std::vector<review::Item> &inDoubt)
 {
     OrderedJson json = documentHead("hammerline-review", 1);
     json["items"] = OrderedJson::array();
     for (const auto &item : items)
-        json["items"].push_back(itemTree(item));
+        json["items"].push_back(itemTree(item, true));
+    json["in_doubt"] = OrderedJson::array();
+    for (const auto &item : inDoubt)
+        json["in_doubt"].push_back(itemTree(item, false));
     return documentText(json);
 }
 

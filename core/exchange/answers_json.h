@@ -24,7 +24,9 @@ struct PassCount {
 };
 [[nodiscard]] std::string passesJson(const std::vector<PassCount> &passes);
 [[nodiscard]] std::string importJson(readings::PassId pass, int readings);
-[[nodiscard]] std::string reviewJson(const std::vector<review::Item> &items);
+/// `inDoubt`: what is no item, but within the doubt of its reading; under "in_doubt", without a kind.
+[[nodiscard]] std::string reviewJson(const std::vector<review::Item> &items,
+                                     const std::vector<review::Item> &inDoubt = {});
 /// The record's own data ("hammerline-record", version 1), as embedded in the PDF.
 [[nodiscard]] std::string recordJson(const sale_record::SaleRecord &record);
 

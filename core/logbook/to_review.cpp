@@ -1,5 +1,7 @@
 #include "logbook/to_review.h"
 
+#include "tolerance/doubt.h"
+
 #include <algorithm>
 #include <map>
 #include <utility>
@@ -35,6 +37,7 @@ review::JudgedPass judgedPass(const Logbook &book, const instrument::Instrument 
                               .person = pass.person,
                               .began = pass.began};
     judged.judgement = judge.judge(readings::meansOf(judged.readings), instrument.compass, instrument.sections);
+    tolerance::weighDoubt(judged.judgement, judged.readings, pass.gauge);
     return judged;
 }
 

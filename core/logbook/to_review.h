@@ -13,6 +13,7 @@ namespace hammerline::logbook {
 /// The newest pass with at least one reading that is no spot check.
 [[nodiscard]] std::optional<readings::Pass> newestReadPass(const Logbook &book, instrument::InstrumentId instrument);
 
+/// By the set, and its doubt weighed with the gauge of the pass and the digits that were written down.
 [[nodiscard]] review::JudgedPass judgedPass(const Logbook &book, const instrument::Instrument &instrument,
                                             const readings::Pass &pass, const tolerance::Judge &judge);
 

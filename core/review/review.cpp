@@ -23,13 +23,13 @@ std::tuple<instrument::InstrumentId, catalogue::Quantity, keyboard::Note> pairOf
     return {item.instrument, item.verdict.quantity, item.verdict.note};
 }
 
-std::vector<Rank> ranksOf(const std::vector<Item> &items)
+template <typename Worse>
+std::vector<Rank> ranksOf(const std::vector<Item> &items, Worse worse)
 {
     std::vector<Rank> ranks;
     ranks.reserve(items.size());
-    // A pair without a half-width sorts behind every pair with one.
     for (std::size_t from = 0; from < items.size(); ++from)
-        ranks.push_back({items[from].halfWidths.value_or(-1), from});
+        ranks.push_back({worse(items[from]), from});
     std::ranges::sort(ranks, [&](const Rank &a, const Rank &b) {
         if (a.worse != b.worse)
             return a.worse > b.worse;
@@ -37,6 +37,24 @@ std::vector<Rank> ranksOf(const std::vector<Item> &items)
         return pairA != pairB ? pairA < pairB : a.from < b.from;
     });
     return ranks;
+}
+
+/// Items are large: their order is worked out apart, and then each is moved once, round and round its cycle.
+void putInOrder(std::vector<Item> &items, std::vector<Rank> ranks)
+{
+    for (std::size_t start = 0; start < items.size(); ++start) {
+        if (ranks[start].from == start)
+            continue;
+        Item held = std::move(items[start]);
+        std::size_t place = start;
+        for (std::size_t from = ranks[place].from; from != start; from = ranks[place].from) {
+            items[place] = std::move(items[from]);
+            ranks[place].from = place;
+            place = from;
+        }
+        items[place] = std::move(held);
+        ranks[place].from = place;
+    }
 }
 
 /// The readings of a pass by pair, for who read each last and when.
@@ -132,23 +150,26 @@ std::vector<Item> queueOf(const std::vector<JudgedPass> &passes)
     return queue;
 }
 
-/// Items are large: their order is worked out apart, and then each is moved once, round and round its cycle.
 void putWorstFirst(std::vector<Item> &items)
 {
-    std::vector<Rank> ranks = ranksOf(items);
-    for (std::size_t start = 0; start < items.size(); ++start) {
-        if (ranks[start].from == start)
-            continue;
-        Item held = std::move(items[start]);
-        std::size_t place = start;
-        for (std::size_t from = ranks[place].from; from != start; from = ranks[place].from) {
-            items[place] = std::move(items[from]);
-            ranks[place].from = place;
-            place = from;
-        }
-        items[place] = std::move(held);
-        ranks[place].from = place;
-    }
+    // A pair without a half-width sorts behind every pair with one.
+    putInOrder(items, ranksOf(items, [](const Item &item) { return item.halfWidths.value_or(-1); }));
+}
+
+std::vector<Item> inDoubtOf(const JudgedPass &pass)
+{
+    std::vector<Item> items;
+    std::optional<Readers> readers; // most passes need none
+    for (const Verdict &verdict : pass.judgement.verdicts)
+        if (verdict.status == tolerance::Status::In && verdict.withinDoubt() && !kindOf(verdict))
+            items.push_back(itemOf(pass, readers ? *readers : readers.emplace(pass), verdict, Kind::Marginal));
+    return items;
+}
+
+void putLeastSureFirst(std::vector<Item> &items)
+{
+    putInOrder(items,
+               ranksOf(items, [](const Item &item) { return -item.verdict.conformanceProbability.value_or(1); }));
 }
 
 std::vector<Settled> concededOf(const JudgedPass &pass)

@@ -5,6 +5,10 @@
 // An item leaves the queue in two ways: it is accepted (a concession that holds for its value as it is now), or it is
 // mended (a newer reading lies inside). One that was sent back stays in the queue until it is mended; what was mended
 // after it was sent back is told apart (`mendedOf`), so that nothing leaves silently.
+//
+// Beside the queue stands what is no item and yet not sure: inside its limits, but nearer to one than the doubt of its
+// reading reaches (tolerance/doubt.h). Nobody need decide about it; it says where a finer gauge would be worth its
+// time.
 
 #include "decisions/decisions.h"
 #include "instrument/instrument.h"
@@ -40,7 +44,7 @@ struct Item {
     readings::Instant at{};                                ///< when it was read; of a missing one, when the pass began
 };
 
-/// A pass of an instrument as judged, with what was decided about it.
+/// A pass of an instrument as judged, its doubt weighed, with what was decided about it.
 struct JudgedPass {
     instrument::InstrumentId instrument = 0;
     readings::PassId pass = 0;
@@ -58,6 +62,12 @@ struct JudgedPass {
 [[nodiscard]] std::vector<Item> queueOf(const std::vector<JudgedPass> &passes);
 /// The same of items taken pass by pass, so that a whole workshop's passes need not be held at once.
 void putWorstFirst(std::vector<Item> &items);
+
+/// Inside, no item, and within the doubt of its reading, in the order of the verdicts. `kind` is Marginal, which they
+/// would be if the set guarded its limits by that doubt; the verdict's status is In. None where no doubt was weighed.
+[[nodiscard]] std::vector<Item> inDoubtOf(const JudgedPass &pass);
+/// The least probably inside first; equals by instrument, quantity, note.
+void putLeastSureFirst(std::vector<Item> &items);
 
 /// Was the pair read after it was sent back? Any other value says so, and so does the same value read later.
 [[nodiscard]] bool readSince(const decisions::SentBack &sentBack, const std::optional<units::Amount> &valueNow,

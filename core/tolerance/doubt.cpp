@@ -2,9 +2,10 @@
 
 #include "units/parse_amount.h"
 
+#include <boost/container/flat_map.hpp>
+
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <numbers>
 #include <string_view>
 
@@ -72,11 +73,12 @@ double resolutionPart(const readings::Gauge &gauge, const std::optional<units::A
     return dimension == units::Dimension::Length ? std::max(typed, stepOf(gauge)) : typed;
 }
 
-using Resolutions = std::map<PairRead, units::Amount>;
+using Resolutions = boost::container::flat_map<PairRead, units::Amount>; ///< a pass comes in order: no sorting
 
 Resolutions coarsestOf(const std::vector<readings::Reading> &readings)
 {
     Resolutions coarsest;
+    coarsest.reserve(readings.size());
     for (const readings::Reading &reading : readings) {
         const auto half = halfResolutionOf(reading);
         if (!half)

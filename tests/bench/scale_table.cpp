@@ -1,8 +1,8 @@
 // usage: scale_table FOLDER [INSTRUMENTS]. A shop of that many instruments (10 000), four passes each, eight
-// quantities, beside one of 10: what it takes to make, to open, to review, to open a pass, to judge everything anew,
-// and the bytes of a reading beside the least that it needs. Ten instruments stand in the shop, the rest were
-// delivered; in a third shop 300 stand in it and every instrument was written three times. The logbooks stay in the
-// folder and are used again. All invented.
+// quantities, beside one of 10: what it takes to make, to open, to review with the doubt of each reading weighed, to
+// open a pass, to judge everything anew, and the bytes of a reading beside the least that it needs. Ten instruments
+// stand in the shop, the rest were delivered; in a third shop 300 stand in it and every instrument was written three
+// times. The logbooks stay in the folder and are used again. All invented.
 //
 // Times are the least of several rounds that go through the shops in turn, so that all meet the same load; "cpu" is the
 // time of the processor, which a busy machine stretches less.
@@ -136,18 +136,21 @@ std::size_t openAndReview(const std::string &path)
 {
     const auto book = logbook::Logbook::open(path);
     std::map<std::string, tolerance::Judge> judges;
-    std::vector<review::Item> items;
+    std::vector<review::Item> items, inDoubt;
     for (const logbook::InstrumentLine &each : book.instrumentLines()) {
         if (each.state == instrument::State::Delivered)
             continue;
         const auto of = book.instrument(each.id).value();
         if (!judges.contains(of.toleranceText))
             judges.emplace(of.toleranceText, exchange::readToleranceSet(of.toleranceText, of.toleranceId).value());
-        for (const auto &pass : logbook::passesToReview(book, of, judges.at(of.toleranceText)))
+        for (const auto &pass : logbook::passesToReview(book, of, judges.at(of.toleranceText))) {
             std::ranges::move(review::itemsOf(pass), std::back_inserter(items));
+            std::ranges::move(review::inDoubtOf(pass), std::back_inserter(inDoubt));
+        }
     }
     review::putWorstFirst(items);
-    return items.size();
+    review::putLeastSureFirst(inDoubt);
+    return items.size() + inDoubt.size();
 }
 
 /// With a verdict for every note: limits, deviation, step, probability.

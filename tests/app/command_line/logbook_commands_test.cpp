@@ -184,6 +184,25 @@ TEST_F(LogbookCommands, ReviewPutsTheWorstFirstAndThoseWithoutHalfWidthsLast)
     }
 }
 
+TEST_F(LogbookCommands, ReviewTellsWhatIsInButWithinTheGaugesDoubtBesideTheQueue)
+{
+    const json answer = json::parse(runCommand({"review", m_book, "--json"}).out);
+    ASSERT_FALSE(answer["in_doubt"].empty());
+    double before = 0;
+    for (const json &item : answer["in_doubt"]) {
+        EXPECT_FALSE(item.contains("kind"));
+        EXPECT_GT(item["doubt_mm"], 0) << "the demonstration's gauges state lengths";
+        EXPECT_LE(before, item["probability_inside"]);
+        EXPECT_LT(item["probability_inside"], 1);
+        before = item["probability_inside"];
+    }
+    for (const json &item : answer["items"])
+        EXPECT_EQ(item.contains("doubt_mm") || item.contains("doubt_g"), item.contains("probability_inside"));
+    const std::string text = runCommand({"review", m_book}).out;
+    EXPECT_THAT(text, HasSubstr("In, but within the gauge's doubt of a limit, least sure first"));
+    EXPECT_THAT(text, HasSubstr("sure inside"));
+}
+
 TEST_F(LogbookCommands, ReviewLeavesDeliveredInstrumentsAlone)
 {
     const auto delivered = std::stoi(idOf("Ondelmark 108"));

@@ -157,6 +157,36 @@ TEST_F(DeskShown, WhatWasDecidedIsOneListFurther)
     EXPECT_TRUE(desk.chosenItems().empty());
 }
 
+TEST_F(DeskShown, WhatIsInButWithinTheGaugesDoubtIsAListOfItsOwnWithHowSureItIs)
+{
+    review::JudgedPass pass = passOf(1, 0.6);
+    for (tolerance::Verdict &verdict : pass.judgement.verdicts)
+        if (verdict.value && verdict.limits) {
+            verdict.doubt = tolerance::Doubt{.gauge = 0.1};
+            verdict.conformanceProbability = tolerance::conformanceProbability(*verdict.value, *verdict.limits, 0.1);
+        }
+    Desk doubtful{.items = review::queueOf({pass}), .inDoubt = review::inDoubtOf(pass), .names = {{1, "Blue"}}};
+    review::putLeastSureFirst(doubtful.inDoubt);
+    const int count = static_cast<int>(doubtful.inDoubt.size());
+    ASSERT_GT(count, 1);
+    desk.show(doubtful, {}, true);
+    EXPECT_TRUE(model().index(0, ItemModel::Sure).data().toString().contains('%'));
+    choose("deskList", QString("In, but within the gauge's doubt (%1)").arg(count));
+    ASSERT_EQ(model().rowCount(), count);
+    EXPECT_TRUE(model().index(0, ItemModel::Finding).data().toString().contains("in, but within the gauge's doubt"));
+    EXPECT_TRUE(model().index(0, ItemModel::Sure).data().toString().contains('%'));
+    EXPECT_FALSE(desk.findChild<QTableView *>("reviewTable")->isColumnHidden(ItemModel::Finding));
+    desk.findChild<QTableView *>("reviewTable")->selectRow(0);
+    EXPECT_TRUE(desk.chosenItems().empty()) << "there is nothing to decide";
+    EXPECT_FALSE(desk.findChild<QPushButton *>("acceptChosen")->isEnabled());
+}
+
+TEST_F(DeskShown, WhereNoDoubtIsKnownThereIsNoColumnForIt)
+{
+    showTwo();
+    EXPECT_TRUE(desk.findChild<QTableView *>("reviewTable")->isColumnHidden(ItemModel::Sure));
+}
+
 TEST_F(DeskShown, FiltersAndButtonsGoOnInAFurtherLineWhereTheWidthDoesNotHoldThem)
 {
     showTwo();

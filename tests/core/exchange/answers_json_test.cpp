@@ -178,6 +178,25 @@ TEST(AnswersJson, reviewItemsLackHalfWidthsWhereThereAreNone)
     EXPECT_THAT(JsonSchema("review").faultsOf(text), IsEmpty());
 }
 
+TEST(AnswersJson, reviewTellsTheDoubtOfAValueAndWhatIsInWithinIt)
+{
+    review::Item out{1, 2, readVerdict(), review::Kind::Out, 1.5};
+    out.verdict.doubt = tolerance::Doubt{.gauge = 0.15, .resolution = 0.2};
+    out.verdict.conformanceProbability = 0.25;
+    review::Item near = out;
+    near.kind = review::Kind::Marginal;
+    near.verdict.status = tolerance::Status::In;
+    const std::string text = reviewJson({out}, {near});
+    const Json answer = Json::parse(text);
+    EXPECT_EQ(answer["items"][0]["doubt_mm"], 0.5) << "k = 2";
+    EXPECT_EQ(answer["items"][0]["probability_inside"], 0.25);
+    ASSERT_EQ(answer["items"].size(), 1u) << "no item: nobody need decide about it";
+    ASSERT_EQ(answer["in_doubt"].size(), 1u);
+    EXPECT_FALSE(answer["in_doubt"][0].contains("kind"));
+    EXPECT_EQ(answer["in_doubt"][0]["value_mm"], 3.175);
+    EXPECT_THAT(JsonSchema("review").faultsOf(text), IsEmpty());
+}
+
 sale_record::SaleRecord assembled()
 {
     sale_record::RecordInput input;
