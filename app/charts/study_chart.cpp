@@ -25,6 +25,14 @@ QString shownText(double value, const StudyChartData &data, int more)
     return wording::numberText(value, data.form.decimalsFor(dimension) + more, data.form) + ' ' + unitOf(data);
 }
 
+/// "3 %", "less than 1 %".
+QString partText(double part, const StudyChartData &data)
+{
+    constexpr double least = 0.01;
+    return part > 0 && part < least ? tr("less than 1 %")
+                                    : tr("%1 %").arg(wording::numberText(100 * part, 0, data.form));
+}
+
 QString valuesAnswer(const StudyChartData &data)
 {
     keyboard::Note widest = data.trials.front().note;
@@ -38,22 +46,37 @@ QString valuesAnswer(const StudyChartData &data)
             widest = note;
         }
     }
-    return tr("Farthest apart are the values of %1: %2 from the lowest to the highest.")
-        .arg(wording::nameOf(widest), shownText(most, data, 0));
+    const QString answer = tr("Farthest apart are the values of %1: %2 from the lowest to the highest.")
+                               .arg(wording::nameOf(widest), shownText(most, data, 0));
+    const auto limits = data.limits.find(widest);
+    if (limits == data.limits.end())
+        return answer;
+    const auto half = limits->second.halfWidth();
+    if (!half)
+        return tr("%1 Its set: %2.").arg(answer, wording::limitsText(limits->second, data.form));
+    return tr("%1 That is %2 of its tolerance, %3 wide.")
+        .arg(answer, partText(most / shown(2 * *half, data), data), amountText(data, 2 * *half));
 }
 
 QString rangesAnswer(const StudyChartData &data)
 {
     QStringList means;
+    double widest = 0;
     const auto notes = notesOf(data);
     for (const std::string &person : peopleOf(data)) {
         double sum = 0;
         for (const keyboard::Note note : notes)
             sum += rangeOf(valuesOf(data, note, person));
-        means << tr("%1 %2").arg(QString::fromStdString(person),
-                                 shownText(sum / static_cast<double>(notes.size()), data, 1));
+        const double mean = sum / static_cast<double>(notes.size());
+        widest = std::max(widest, mean);
+        means << tr("%1 %2").arg(QString::fromStdString(person), shownText(mean, data, 1));
     }
-    return tr("Mean range: %1.").arg(means.join(QStringLiteral(", ")));
+    const QString answer = tr("Mean range: %1.").arg(means.join(QStringLiteral(", ")));
+    const auto tolerance = narrowestTolerance(data);
+    if (!tolerance)
+        return answer;
+    return tr("%1 The widest is %2 of the narrowest tolerance, %3.")
+        .arg(answer, partText(widest / shown(*tolerance, data), data), amountText(data, *tolerance));
 }
 
 QString componentsAnswer(const StudyChartData &data)
@@ -62,23 +85,55 @@ QString componentsAnswer(const StudyChartData &data)
     if (variance.total == 0)
         return tr("Nothing varies: every trial gave the same value.");
     const auto part = [&](double of) { return wording::numberText(100 * of / variance.total, 0, data.form); };
-    return tr("Of the whole variance %1 % is the notes themselves, %2 % another person, %3 % the same person again.")
-        .arg(part(variance.note), part(variance.reproducibility), part(variance.repeatability));
+    const QString answer =
+        tr("Of the whole variance %1 % is the notes themselves, %2 % another person, %3 % the same person again.")
+            .arg(part(variance.note), part(variance.reproducibility), part(variance.repeatability));
+    const auto tolerance = narrowestTolerance(data);
+    if (!tolerance)
+        return answer;
+    return tr("%1 Twice the standard deviation of gauge and people is %2 of half the narrowest tolerance, %3.")
+        .arg(answer, partText(2 * data.study.sd.gauge / (*tolerance / 2), data), amountText(data, *tolerance / 2));
+}
+
+std::string limitCells(const StudyChartData &data, keyboard::Note note)
+{
+    const auto found = data.limits.find(note);
+    if (found == data.limits.end())
+        return ",,,";
+    const auto cell = [](const std::optional<units::Amount> &limit) {
+        return limit ? units::exactDecimal(*limit) : std::string();
+    };
+    return ',' + cell(found->second.low) + ',' + cell(found->second.target) + ',' + cell(found->second.high);
 }
 
 std::string trialsText(const StudyChartData &data)
 {
     const char *unit = units::displaySymbol(catalogue::infoOf(data.quantity).dimension);
-    std::string text = "note,person,take,value (" + std::string(unit) + ")\n";
+    std::string text = "note,person,take,value (" + std::string(unit) + ")";
+    const bool limited = data.question == StudyQuestion::ValuesByNoteAndPerson && !data.limits.empty();
+    for (const char *limit : {"low", "target", "high"})
+        text += limited ? "," + std::string(limit) + " (" + unit + ")" : "";
+    text += '\n';
     for (const analysis::Trial &trial : data.trials)
         text += trial.note.name() + ',' + exchange::csvText(trial.person) + ',' + std::to_string(trial.take) + ',' +
-                units::exactDecimal(trial.value) + '\n';
+                units::exactDecimal(trial.value) + (limited ? limitCells(data, trial.note) : "") + '\n';
     return text;
+}
+
+std::string number(double value)
+{
+    return QByteArray::number(value, 'g', 10).toStdString();
+}
+
+std::string toleranceLine(const StudyChartData &data)
+{
+    const auto tolerance = narrowestTolerance(data);
+    const char *unit = units::displaySymbol(catalogue::infoOf(data.quantity).dimension);
+    return tolerance ? "half_tolerance," + std::string(unit) + ',' + number(*tolerance / 2) + ",,\n" : std::string();
 }
 
 std::string componentLine(const char *name, double sd, const analysis::SdInterval &interval, const StudyChartData &data)
 {
-    const auto number = [](double value) { return QByteArray::number(value, 'g', 10).toStdString(); };
     return std::string(name) + ',' + units::displaySymbol(catalogue::infoOf(data.quantity).dimension) + ',' +
            number(sd) + ',' + number(interval.low) + ',' + number(interval.high) + '\n';
 }
@@ -123,7 +178,7 @@ std::string chartCsv(const StudyChartData &data)
            componentLine("repeatability", sd.repeatability, known.repeatability, data) +
            componentLine("reproducibility", sd.reproducibility, known.reproducibility, data) +
            componentLine("gauge", sd.gauge, known.gauge, data) + componentLine("note", sd.note, known.note, data) +
-           componentLine("total", sd.total, known.total, data);
+           componentLine("total", sd.total, known.total, data) + toleranceLine(data);
 }
 
 std::vector<PlacedNote> renderChart(QPainter &painter, const QRectF &rect, const StudyChartData &data,

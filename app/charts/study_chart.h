@@ -2,16 +2,23 @@
 // The charts of a gauge study: every value by note and person, how closely each person repeats, and where the spread
 // comes from. People differ by shape, not by colour. Each is titled with the question it answers, like those of
 // charts.h, and exported the same way.
+//
+// Where a set judges the notes, each draws its tolerance and tells what the spread takes of it: values stand in the
+// limits of their note; ranges are held against the narrowest tolerance, lowest to highest; components against the
+// standard deviation of which twice fills half of that tolerance, so that a guarded set could accept nothing. A line
+// that would squeeze the rest leaves the scale and is told at its edge.
 
 #include "analysis/study_intervals.h"
 #include "catalogue/catalogue.h"
 #include "outcome/outcome.h"
+#include "tolerance/tolerance.h"
 #include "wording/number_form.h"
 #include "wording/palette.h"
 
 #include <QRectF>
 #include <QString>
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -30,15 +37,19 @@ struct StudyChartData {
     analysis::StudyIntervals intervals{};
     wording::NumberForm form{};
     QString subject{}; ///< name of the gauge
+    /// What the set says of the notes of the study; empty: none is known.
+    std::map<keyboard::Note, tolerance::Limits> limits{};
 };
 
 [[nodiscard]] QString titleOf(const StudyChartData &data);
 /// The answer in figures.
 [[nodiscard]] QString answerOf(const StudyChartData &data);
 
-/// Of values and ranges the trials as `hammerline gauge-study` takes them, `note,person,take,value (mm)` (or g); of
-/// components `component,unit,sd,low,high`, sd and limits in mm or g. '.' as the mark, LF, a header line. A person's
-/// name that a spreadsheet would take for a formula has a leading apostrophe.
+/// Of ranges, and of values where no limits are known, the trials as `hammerline gauge-study` takes them,
+/// `note,person,take,value (mm)` (or g); of values within limits three columns more, `low (mm),target (mm),high (mm)`,
+/// empty where there is none. Of components `component,unit,sd,low,high`, sd and its interval in mm or g, and a line
+/// `half_tolerance` with half of the narrowest tolerance in place of the sd. '.' as the mark, LF, a header line. A
+/// person's name that a spreadsheet would take for a formula has a leading apostrophe.
 [[nodiscard]] std::string chartCsv(const StudyChartData &data);
 
 /// A mark or a bar of one note, where it was painted, and what it says.

@@ -113,7 +113,8 @@ void FindingsPage::show(const Findings &findings)
                      .study = findings.figures,
                      .intervals = findings.intervals,
                      .form = formOf(findings.study),
-                     .subject = QString::fromStdString(findings.study.gauge.name)});
+                     .subject = QString::fromStdString(findings.study.gauge.name),
+                     .limits = findings.limits});
 }
 
 void FindingsPage::choose(int page)

@@ -178,7 +178,9 @@ void StudyDesk::showChosen()
     const bool before = blind();
     const auto study = chosen();
     m_strike->setEnabled(study.has_value());
-    const auto findings = study ? findingsOf(*m_place.book, *study, m_place.set) : std::nullopt;
+    auto findings = study ? findingsOf(*m_place.book, *study, m_place.set) : std::nullopt;
+    if (findings && study->instrument != m_place.proposal.instrument.id)
+        findings->limits.clear(); // the notes of another instrument are not drawn into the limits of this one
     const bool taking = study && !findings;
     m_taking->work(taking ? std::make_unique<Taking>(*m_place.book, *study, m_clock) : nullptr);
     if (findings)

@@ -42,17 +42,24 @@ std::optional<double> halfStepOf(const logbook::PlannedStudy &study, const std::
     return stated ? std::optional(study.gauge.resolution.inMillimetres() / 2) : finestTyped(study, read);
 }
 
-std::optional<double> narrowest(const logbook::PlannedStudy &study, const tolerance::ToleranceSet *set)
+std::map<keyboard::Note, tolerance::Limits> limitsOf(const logbook::PlannedStudy &study,
+                                                     const tolerance::ToleranceSet *set)
+{
+    std::map<keyboard::Note, tolerance::Limits> limits;
+    if (set == nullptr)
+        return limits;
+    for (const keyboard::Note note : study.plan.notes)
+        if (const auto at = tolerance::limitsAt(*set, study.quantity, note))
+            limits.emplace(note, *at);
+    return limits;
+}
+
+std::optional<double> narrowest(const std::map<keyboard::Note, tolerance::Limits> &limits)
 {
     std::optional<double> least;
-    if (set == nullptr)
-        return least;
-    for (const keyboard::Note note : study.plan.notes) {
-        const auto limits = tolerance::limitsAt(*set, study.quantity, note);
-        const auto half = limits ? limits->halfWidth() : std::nullopt;
-        if (half && (!least || *half < *least))
+    for (const auto &[note, at] : limits)
+        if (const auto half = at.halfWidth(); half && (!least || *half < *least))
             least = half;
-    }
     return least;
 }
 
@@ -171,7 +178,8 @@ std::optional<Findings> findingsOf(logbook::Logbook &book, const logbook::Planne
     findings.halfStep = halfStepOf(study, read);
     if (findings.halfStep)
         findings.shareOfResolution = analysis::shareOfResolution(findings.figures, *findings.halfStep);
-    findings.halfWidth = narrowest(study, set);
+    findings.limits = limitsOf(study, set);
+    findings.halfWidth = narrowest(findings.limits);
     return findings;
 }
 

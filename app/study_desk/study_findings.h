@@ -9,6 +9,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -26,6 +27,8 @@ struct Findings {
     std::optional<double> shareOfResolution{};
     /// Narrowest half-width among the notes of the study, in mm or g; absent without a set that judges them.
     std::optional<double> halfWidth{};
+    /// What the set says of the notes of the study; empty without a set that judges them.
+    std::map<keyboard::Note, tolerance::Limits> limits{};
 };
 
 /// Absent while trials are missing.

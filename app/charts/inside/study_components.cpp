@@ -1,5 +1,5 @@
 // A bar a component, as a standard deviation, with the interval in which it lies. An interval that leaves the scale
-// ends in an arrow.
+// ends in an arrow. Down across them the standard deviation of which twice fills half of the narrowest tolerance.
 #include "charts/inside/study_frame.h"
 
 #include "wording/wording.h"
@@ -62,22 +62,32 @@ void paintComponent(StudyFrame &frame, const Component &component, const QRectF 
                 sdText(component.sd, catalogue::infoOf(frame.data.quantity).dimension, frame.data.form));
 }
 
+std::vector<LegendEntry> legendOf(const StudyFrame &frame, double width)
+{
+    const ChartLook look = frame.look;
+    std::vector<LegendEntry> entries{
+        {QCoreApplication::translate("desktop_charts", "where it lies with a confidence of %1 %")
+             .arg(100 * frame.data.intervals.confidence),
+         [look](QPainter &painter, const QRectF &box) {
+             painter.setPen(QPen(look.palette.ink, look.line() * 1.75));
+             painter.drawLine(QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()));
+             painter.drawLine(QPointF(box.left(), box.top()), QPointF(box.left(), box.bottom()));
+             painter.drawLine(QPointF(box.right(), box.top()), QPointF(box.right(), box.bottom()));
+         }}};
+    if (const auto tolerance = narrowestTolerance(frame.data))
+        entries.push_back(frame.legendOfTolerance(
+            QCoreApplication::translate("desktop_charts", "where twice that fills half of the narrowest tolerance, %1")
+                .arg(amountText(frame.data, *tolerance / 2)),
+            shown(*tolerance / 4, frame.data) > width));
+    return entries;
+}
+
 } // namespace
 
 void paintStudyComponents(StudyFrame &frame)
 {
     constexpr int ticks = 6;
     constexpr double farthest = 2; ///< an interval beyond so many times the largest component leaves the scale
-    const ChartLook look = frame.look;
-    frame.addLegend({{QCoreApplication::translate("desktop_charts", "where it lies with a confidence of %1 %")
-                          .arg(100 * frame.data.intervals.confidence),
-                      [look](QPainter &painter, const QRectF &box) {
-                          painter.setPen(QPen(look.palette.ink, look.line() * 1.75));
-                          painter.drawLine(QPointF(box.left(), box.center().y()),
-                                           QPointF(box.right(), box.center().y()));
-                          painter.drawLine(QPointF(box.left(), box.top()), QPointF(box.left(), box.bottom()));
-                          painter.drawLine(QPointF(box.right(), box.top()), QPointF(box.right(), box.bottom()));
-                      }}});
     const auto components = componentsOf(frame.data);
     double names = 0, largest = 0, highest = 0;
     for (const Component &component : components) {
@@ -85,16 +95,22 @@ void paintStudyComponents(StudyFrame &frame)
         largest = std::max(largest, shown(component.sd, frame.data));
         highest = std::max(highest, shown(component.interval.high, frame.data));
     }
+    const auto tolerance = narrowestTolerance(frame.data);
+    const auto fills = tolerance ? std::optional(shown(*tolerance / 4, frame.data)) : std::nullopt;
+    const double width = std::min(highest, farthest * largest);
+    const NiceRange range = niceRange(0, heightFor(width, fills), ticks);
+    frame.addLegend(legendOf(frame, range.to));
     frame.keepLeft(names);
     frame.addHorizontalAxis(
-        niceRange(0, largest > 0 ? std::min(highest, farthest * largest) : 1, ticks),
-        QCoreApplication::translate("desktop_charts", "Standard deviation (%1)").arg(unitOf(frame.data)));
+        range, QCoreApplication::translate("desktop_charts", "Standard deviation (%1)").arg(unitOf(frame.data)));
     const double height = frame.plot().height() / static_cast<double>(components.size());
     for (std::size_t row = 0; row < components.size(); ++row)
         paintComponent(frame, components[row],
                        QRectF(frame.plot().left(), frame.plot().top() + height * static_cast<double>(row),
                               frame.plot().width(), height),
                        names);
+    if (fills)
+        frame.addToleranceDown(*fills);
 }
 
 } // namespace hammerline::charts

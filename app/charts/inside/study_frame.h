@@ -10,6 +10,8 @@
 #include <QPainter>
 #include <QRectF>
 
+#include <optional>
+
 namespace hammerline::charts {
 
 class StudyFrame {
@@ -27,6 +29,12 @@ public:
     void addHorizontalAxis(const NiceRange &range, const QString &title);
 
     [[nodiscard]] const QRectF &plot() const { return m_plot; }
+    /// A line of the tolerance across the plot at a height, or down it at a place; where that is beyond the scale, an
+    /// arrow at its end. Their place in the legend is legendOfTolerance.
+    void addToleranceAcross(double at);
+    void addToleranceDown(double at);
+    /// `beyond`: it is off the scale, and arrows stand for it.
+    [[nodiscard]] LegendEntry legendOfTolerance(const QString &text, bool beyond) const;
     [[nodiscard]] double x(double value) const;
     [[nodiscard]] double y(double value) const;
     [[nodiscard]] double lineHeight() const;
@@ -51,6 +59,14 @@ void paintStudyComponents(StudyFrame &frame);
 /// Who took part, by name; what they read; which notes, rising.
 [[nodiscard]] std::vector<std::string> peopleOf(const StudyChartData &data);
 [[nodiscard]] std::vector<keyboard::Note> notesOf(const StudyChartData &data);
+/// The narrowest tolerance of the notes, low to high, in mm or g; absent where no note has two limits apart.
+[[nodiscard]] std::optional<double> narrowestTolerance(const StudyChartData &data);
+/// How far a scale from 0 goes that shows `most`, and the tolerance where that is no more than twice as far.
+[[nodiscard]] double heightFor(double most, const std::optional<double> &tolerance);
+/// mm or g of the statistics as a text in the form's unit, with its digits.
+[[nodiscard]] QString amountText(const StudyChartData &data, double amount);
+/// A band as the tolerances of all charts are filled, for the legend.
+[[nodiscard]] LegendEntry legendOfBand(const QString &text, const ChartLook &look);
 /// In the unit of the form.
 [[nodiscard]] std::vector<double> valuesOf(const StudyChartData &data, keyboard::Note note, const std::string &person);
 [[nodiscard]] double rangeOf(const std::vector<double> &values);

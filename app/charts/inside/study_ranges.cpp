@@ -1,4 +1,5 @@
-// How far a person's own takes lie apart: a panel a person, in it a bar a note, a dashed line at the person's mean.
+// How far a person's own takes lie apart: a panel a person, in it a bar a note, a dashed line at the person's mean;
+// across all of them the narrowest tolerance.
 #include "charts/inside/study_frame.h"
 
 #include "wording/wording.h"
@@ -57,37 +58,52 @@ void paintPanel(StudyFrame &frame, const std::string &person, const QRectF &pane
                 Qt::AlignCenter, QString::fromStdString(person), false);
 }
 
+std::vector<LegendEntry> legendOf(const StudyFrame &frame, double height)
+{
+    const ChartLook look = frame.look;
+    std::vector<LegendEntry> entries{
+        {QCoreApplication::translate("desktop_charts", "one note, lowest to highest take; notes rising"),
+         [look](QPainter &painter, const QRectF &box) {
+             painter.setPen(QPen(look.palette.ink, look.line()));
+             painter.setBrush(look.palette.band);
+             painter.drawRect(box.adjusted(box.width() * 0.3, 0, -box.width() * 0.3, 0));
+         }},
+        {QCoreApplication::translate("desktop_charts", "mean of the person"),
+         [look](QPainter &painter, const QRectF &box) {
+             painter.setPen(QPen(look.palette.ink, look.line() * 1.5, Qt::DashLine));
+             painter.drawLine(QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()));
+         }}};
+    if (const auto tolerance = narrowestTolerance(frame.data))
+        entries.push_back(frame.legendOfTolerance(
+            QCoreApplication::translate("desktop_charts", "the narrowest tolerance, lowest to highest: %1")
+                .arg(amountText(frame.data, *tolerance)),
+            shown(*tolerance, frame.data) > height));
+    return entries;
+}
+
 } // namespace
 
 void paintStudyRanges(StudyFrame &frame)
 {
     constexpr int ticks = 5;
-    const ChartLook look = frame.look;
-    frame.addLegend({{QCoreApplication::translate("desktop_charts", "one note, lowest to highest take; notes rising"),
-                      [look](QPainter &painter, const QRectF &box) {
-                          painter.setPen(QPen(look.palette.ink, look.line()));
-                          painter.setBrush(look.palette.band);
-                          painter.drawRect(box.adjusted(box.width() * 0.3, 0, -box.width() * 0.3, 0));
-                      }},
-                     {QCoreApplication::translate("desktop_charts", "mean of the person"),
-                      [look](QPainter &painter, const QRectF &box) {
-                          painter.setPen(QPen(look.palette.ink, look.line() * 1.5, Qt::DashLine));
-                          painter.drawLine(QPointF(box.left(), box.center().y()),
-                                           QPointF(box.right(), box.center().y()));
-                      }}});
-    frame.keepFoot(1.4);
     const auto people = peopleOf(frame.data);
     double most = 0;
     for (const std::string &person : people)
         most = std::max(most, std::ranges::max(rangesOf(frame.data, person)));
+    const auto tolerance = narrowestTolerance(frame.data);
+    const double height = heightFor(most, tolerance ? std::optional(shown(*tolerance, frame.data)) : std::nullopt);
+    const NiceRange range = niceRange(0, height, ticks);
+    frame.addLegend(legendOf(frame, range.to));
+    frame.keepFoot(1.4);
     frame.addVerticalAxis(
-        niceRange(0, most > 0 ? most : 1, ticks),
-        QCoreApplication::translate("desktop_charts", "Range of one note's takes (%1)").arg(unitOf(frame.data)));
+        range, QCoreApplication::translate("desktop_charts", "Range of one note's takes (%1)").arg(unitOf(frame.data)));
     const double width = frame.plot().width() / static_cast<double>(people.size());
     for (std::size_t person = 0; person < people.size(); ++person)
         paintPanel(frame, people[person],
                    QRectF(frame.plot().left() + width * static_cast<double>(person), frame.plot().top(), width,
                           frame.plot().height()));
+    if (tolerance)
+        frame.addToleranceAcross(shown(*tolerance, frame.data));
 }
 
 } // namespace hammerline::charts

@@ -58,25 +58,37 @@ StudyChartData studied(StudyQuestion question)
     of.study = analysis::gaugeStudy(of.trials).value();
     of.intervals = analysis::intervalsOf(of.study);
     of.form.locale = QLocale::c();
+    for (int n = 10; n <= 80; n += 10)
+        of.limits[keyboard::Note(n)] = {.low = units::Length::millimetres(2.6 + n / 100.0),
+                                        .target = units::Length::millimetres(3 + n / 100.0),
+                                        .high = units::Length::millimetres(3.4 + n / 100.0)};
+    return of;
+}
+
+/// Sharing nothing with the tolerance: the same without it.
+StudyChartData unlimited(StudyChartData of)
+{
+    of.limits.clear();
     return of;
 }
 
 /// One chart, whatever it is made of.
 struct AnyChart {
     const char *name;
-    bool judges;       ///< there is a tolerance to draw
-    bool shows = true; ///< single notes
+    bool shows = true;  ///< single notes
+    bool banded = true; ///< its tolerance is a band, not a line
     std::function<QString()> title{};
     std::function<QString()> answer{};
     std::function<void(QPainter &, const QRectF &, const wording::Palette &)> render{};
     std::function<bool(const QString &, const wording::Palette &)> save{};
     std::function<std::unique_ptr<QWidget>()> pane{};
+    std::function<void(QPainter &, const QRectF &, const wording::Palette &)> renderUnlimited{}; ///< where it is a line
 };
 
-AnyChart chartOf(const char *name, Question question, bool judges)
+AnyChart chartOf(const char *name, Question question)
 {
     const ChartData data = compared(question);
-    AnyChart chart{.name = name, .judges = judges};
+    AnyChart chart{.name = name};
     chart.title = [=] { return titleOf(data); };
     chart.answer = [=] { return answerOf(data); };
     chart.render = [=](QPainter &painter, const QRectF &rect, const wording::Palette &ink) {
@@ -94,7 +106,12 @@ AnyChart chartOf(const char *name, Question question, bool judges)
 AnyChart chartOf(const char *name, StudyQuestion question)
 {
     const StudyChartData data = studied(question);
-    AnyChart chart{.name = name, .judges = false, .shows = question != StudyQuestion::Components};
+    AnyChart chart{.name = name,
+                   .shows = question != StudyQuestion::Components,
+                   .banded = question == StudyQuestion::ValuesByNoteAndPerson};
+    chart.renderUnlimited = [=](QPainter &painter, const QRectF &rect, const wording::Palette &ink) {
+        renderChart(painter, rect, unlimited(data), ink, 12);
+    };
     chart.title = [=] { return titleOf(data); };
     chart.answer = [=] { return answerOf(data); };
     chart.render = [=](QPainter &painter, const QRectF &rect, const wording::Palette &ink) {
@@ -111,11 +128,11 @@ AnyChart chartOf(const char *name, StudyQuestion question)
 
 const std::vector<AnyChart> &everyChart()
 {
-    static const std::vector<AnyChart> charts{chartOf("along", Question::WhereAlongTheKeyboard, true),
-                                              chartOf("spread", Question::HowSpread, true),
-                                              chartOf("moved", Question::WhichNotesMoved, true),
-                                              chartOf("drifted", Question::HasItDrifted, true),
-                                              chartOf("agree", Question::DoTheyAgree, true),
+    static const std::vector<AnyChart> charts{chartOf("along", Question::WhereAlongTheKeyboard),
+                                              chartOf("spread", Question::HowSpread),
+                                              chartOf("moved", Question::WhichNotesMoved),
+                                              chartOf("drifted", Question::HasItDrifted),
+                                              chartOf("agree", Question::DoTheyAgree),
                                               chartOf("study-values", StudyQuestion::ValuesByNoteAndPerson),
                                               chartOf("study-ranges", StudyQuestion::RangeByPerson),
                                               chartOf("study-sources", StudyQuestion::Components)};
@@ -125,14 +142,16 @@ const std::vector<AnyChart> &everyChart()
 class ChartPromises : public testing::TestWithParam<std::size_t> {
 protected:
     [[nodiscard]] const AnyChart &chart() const { return everyChart()[GetParam()]; }
-    [[nodiscard]] QImage painted(const wording::Palette &ink) const
+    using Render = std::function<void(QPainter &, const QRectF &, const wording::Palette &)>;
+    [[nodiscard]] static QImage painted(const Render &render, const wording::Palette &ink)
     {
         QImage image(1200, 500, QImage::Format_RGB32);
         image.fill(ink.paper);
         QPainter painter(&image);
-        chart().render(painter, image.rect(), ink);
+        render(painter, image.rect(), ink);
         return image;
     }
+    [[nodiscard]] QImage painted(const wording::Palette &ink) const { return painted(chart().render, ink); }
     [[nodiscard]] QByteArray saved(const char *suffix, wording::Theme theme = wording::Theme::Light) const
     {
         const QString path = folder.filePath(QString("chart.%1").arg(suffix));
@@ -156,16 +175,43 @@ TEST_P(ChartPromises, TheUnitStandsOnAnAxis)
     EXPECT_TRUE(svg.contains("(mm)")) << "no axis names its unit";
 }
 
-TEST_P(ChartPromises, TheToleranceIsDrawn)
+int countOf(const QColor &colour, const QImage &image)
 {
-    if (!chart().judges)
-        return;
-    const QImage image = painted(wording::paletteOf(wording::Theme::Light));
-    int banded = 0;
+    int count = 0;
     for (int y = 0; y < image.height(); ++y)
         for (int x = 0; x < image.width(); ++x)
-            banded += image.pixelColor(x, y) == wording::paletteOf(wording::Theme::Light).band ? 1 : 0;
-    EXPECT_GT(banded, 200);
+            count += image.pixelColor(x, y) == colour ? 1 : 0;
+    return count;
+}
+
+TEST_P(ChartPromises, TheToleranceIsDrawn)
+{
+    const wording::Palette &ink = wording::paletteOf(wording::Theme::Light);
+    if (chart().banded)
+        EXPECT_GT(countOf(ink.band, painted(ink)), 200);
+    if (chart().renderUnlimited)
+        EXPECT_NE(painted(ink), painted(chart().renderUnlimited, ink));
+}
+
+TEST_P(ChartPromises, TheToleranceIsNamedInTheLegendAndStandsInTheFigures)
+{
+    const QByteArray svg = saved("svg"), csv = saved("csv");
+    const QString words = QString::fromUtf8(svg);
+    EXPECT_TRUE(words.contains("limits") || words.contains("tolerance") || words.contains("inside")) << chart().name;
+    if (QByteArray(chart().name) == "study-values") {
+        EXPECT_TRUE(csv.startsWith("note,person,take,value (mm),low (mm),target (mm),high (mm)\n"))
+            << csv.toStdString();
+        EXPECT_TRUE(csv.contains(",2.7,3.1,3.5\n")) << csv.toStdString();
+    }
+    if (QByteArray(chart().name) == "study-sources")
+        EXPECT_TRUE(csv.contains("half_tolerance,mm,0.4,,\n")) << csv.toStdString();
+}
+
+TEST_P(ChartPromises, TheAnswerOfAStudyIsHeldAgainstTheTolerance)
+{
+    if (chart().renderUnlimited)
+        EXPECT_TRUE(chart().answer().contains("tolerance") && chart().answer().contains('%'))
+            << chart().answer().toStdString();
 }
 
 TEST_P(ChartPromises, InPrintNothingIsToldByColour)

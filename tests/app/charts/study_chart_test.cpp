@@ -142,6 +142,56 @@ TEST(StudyChart, EightPeopleHaveShapesOfTheirOwn)
     EXPECT_EQ(shapes.size(), 8u);
 }
 
+StudyChartData within(StudyChartData of, double halfWidth)
+{
+    for (const int note : {10, 49})
+        of.limits[keyboard::Note(note)] = {.low = units::Length::millimetres(3.2 + note / 100.0 - halfWidth),
+                                           .target = units::Length::millimetres(3.2 + note / 100.0),
+                                           .high = units::Length::millimetres(3.2 + note / 100.0 + halfWidth)};
+    return of;
+}
+
+TEST(StudyChart, TellsWhatTheSpreadTakesOfTheTolerance)
+{
+    EXPECT_EQ(answerOf(within(data(StudyQuestion::ValuesByNoteAndPerson), 0.4)),
+              "Farthest apart are the values of F♯1: 0.24 mm from the lowest to the highest. That is 30 % of its "
+              "tolerance, 0.80 mm wide.");
+    EXPECT_EQ(answerOf(within(data(StudyQuestion::RangeByPerson), 0.3)),
+              "Mean range: Ada 0.030 mm, Ben 0.030 mm. The widest is 5 % of the narrowest tolerance, 0.60 mm.");
+    const auto sources = within(data(StudyQuestion::Components), 0.4);
+    const QString part = QString::number(100 * sources.study.expandedUncertainty / 0.4, 'f', 0);
+    EXPECT_TRUE(answerOf(sources).endsWith("Twice the standard deviation of gauge and people is " + part +
+                                           " % of half the narrowest tolerance, 0.40 mm."))
+        << answerOf(sources).toStdString();
+}
+
+TEST(StudyChart, ALimitOnOneSideIsToldInWords)
+{
+    auto of = data(StudyQuestion::ValuesByNoteAndPerson);
+    of.limits[keyboard::Note(10)] = {.target = units::Length::millimetres(3.2), .high = units::Length::millimetres(4)};
+    EXPECT_TRUE(answerOf(of).endsWith("Its set: at most 4.00 mm, target 3.20.")) << answerOf(of).toStdString();
+    of.question = StudyQuestion::RangeByPerson;
+    EXPECT_FALSE(answerOf(of).contains("tolerance")) << "nothing is between two limits";
+}
+
+TEST(StudyChart, ATrialSaysItsLimits)
+{
+    QImage image(900, 500, QImage::Format_RGB32);
+    QPainter painter(&image);
+    const auto placed = renderChart(painter, image.rect(), within(data(StudyQuestion::ValuesByNoteAndPerson), 0.4),
+                                    wording::printPalette(), 12);
+    EXPECT_EQ(placed[0].story, "F♯1, Ada: 3.14 mm. Set: 2.90 to 3.70 mm, target 3.30.");
+}
+
+TEST(StudyChart, AToleranceFarBeyondTheSpreadLeavesTheScaleWithoutSqueezingTheMarks)
+{
+    for (const StudyQuestion question : everyQuestion) {
+        const QImage far = painted(within(data(question), 30), wording::printPalette());
+        EXPECT_NE(painted(within(data(question), 0.04), wording::printPalette()), far);
+        EXPECT_NE(painted(data(question), wording::printPalette()), far) << "it is told at the edge";
+    }
+}
+
 TEST(StudyChart, AnIntervalFarOutLeavesTheScaleWithoutSqueezingTheBars)
 {
     auto of = data(StudyQuestion::Components);
