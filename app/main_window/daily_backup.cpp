@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <utility>
 #include <vector>
 
 namespace hammerline::main_window {
@@ -12,21 +13,22 @@ namespace fs = std::filesystem;
 
 constexpr const char *ending = ".hammerline";
 
-/// Backups by day, oldest first; a copy that was not finished is none.
-std::vector<fs::path> backupsIn(const fs::path &folder)
+/// Backups by day, oldest first; a copy that was not finished is none. Days after `today` are of a clock that was set
+/// back since: they count as the oldest, or else they would outlive every backup to come.
+std::vector<fs::path> backupsIn(const fs::path &folder, const fs::path &today)
 {
     std::vector<fs::path> found;
     std::error_code none;
     for (const auto &entry : fs::directory_iterator(folder, none))
         if (entry.path().extension() == ending && entry.is_regular_file(none))
             found.push_back(entry.path());
-    std::ranges::sort(found);
+    std::ranges::sort(found, {}, [&](const fs::path &backup) { return std::pair(backup <= today, backup); });
     return found;
 }
 
-void forgetOldest(const fs::path &folder)
+void forgetOldest(const fs::path &folder, const fs::path &today)
 {
-    const auto found = backupsIn(folder);
+    const auto found = backupsIn(folder, today);
     std::error_code none;
     for (std::size_t index = 0; index + backupsKept < found.size(); ++index)
         fs::remove(found[index], none);
@@ -74,20 +76,20 @@ bool backUpDaily(const logbook::Logbook &book, readings::Instant now)
     fs::rename(unfinished.path(), target, failed);
     if (failed)
         return false;
-    forgetOldest(folder);
+    forgetOldest(folder, target);
     return true;
 }
 
 std::optional<std::string> BackupKeeper::look(const logbook::Logbook &book, readings::Instant now)
 {
-    if (m_notBefore && now < *m_notBefore)
+    if (m_failed && now >= *m_failed && now < *m_failed + pause) // not where the clock was set back
         return std::nullopt;
-    m_notBefore.reset();
+    m_failed.reset();
     try {
         backUpDaily(book, now);
         return std::nullopt;
     } catch (const outcome::BrokenWorld &broken) {
-        m_notBefore = now + pause;
+        m_failed = now;
         return std::string("The backup of the day was not made: ") + broken.what() +
                " The logbook itself is as it should be, and work goes on.";
     }

@@ -1,7 +1,8 @@
 #pragma once
 // A backup by itself on each day of use: a whole copy of the logbook in a folder beside it, `<name>-backups`, named by
 // the day. The newest few days are kept; a copy is made under another name and only then called a backup, so that the
-// last good one is never at risk, and older ones go only once a newer one is there.
+// last good one is never at risk, and older ones go only once a newer one is there. The days are those of the
+// computer's clock; where it was set back, backups dated after today are the first to go.
 
 #include "logbook/logbook.h"
 #include "readings/readings.h"
@@ -29,10 +30,10 @@ public:
     /// Makes the backup of the day where it is missing. What to tell the user where that failed.
     [[nodiscard]] std::optional<std::string> look(const logbook::Logbook &book, readings::Instant now);
     /// The user has mended the cause: do not wait.
-    void tryAgain() { m_notBefore.reset(); }
+    void tryAgain() { m_failed.reset(); }
 
 private:
-    std::optional<readings::Instant> m_notBefore;
+    std::optional<readings::Instant> m_failed; ///< when it was last tried in vain
 };
 
 } // namespace hammerline::main_window

@@ -72,10 +72,10 @@ public:
     {
         item.person = m_pass.person;
         item.at = m_pass.began;
-        const auto takes =
-            std::ranges::equal_range(m_sorted, std::pair(item.verdict.quantity, item.verdict.note), {}, pairOf);
-        for (auto take = takes.begin(); take != takes.end(); ++take)
-            if (take == takes.begin() || (*take)->at >= item.at) {
+        const std::pair pair(item.verdict.quantity, item.verdict.note);
+        const auto first = std::ranges::lower_bound(m_sorted, pair, {}, pairOf);
+        for (auto take = first; take != m_sorted.end() && pairOf(*take) == pair; ++take)
+            if (take == first || (*take)->at >= item.at) {
                 item.person = (*take)->person;
                 item.at = (*take)->at;
             }

@@ -23,11 +23,18 @@ Objects objectsOf(Database &database)
     return objects;
 }
 
-Objects expectedObjects(Steps steps)
+/// Made once for each thread: a sketch takes milliseconds, and a check of a logbook asks several times.
+const Objects &expectedObjects(Steps steps)
 {
+    thread_local std::map<std::string, Objects> known;
+    std::string text;
+    for (const std::string_view step : steps)
+        text.append(step).append(1, '\0');
+    if (const auto found = known.find(text); found != known.end())
+        return found->second;
     Database sketch = Database::inMemory();
     makeSchema(sketch, steps);
-    return objectsOf(sketch);
+    return known[text] = objectsOf(sketch);
 }
 
 void setNumber(Database &database, std::size_t number)
@@ -144,7 +151,7 @@ ShownStructure shownStructure(Database &database, Steps steps)
     const Head head = headOf(database, steps);
     const Objects found = objectsOf(database);
     const int closest = closestStep(found, steps);
-    const Objects expected = expectedObjects(steps.first(static_cast<std::size_t>(closest)));
+    const Objects &expected = expectedObjects(steps.first(static_cast<std::size_t>(closest)));
     if (found != expected)
         requireOurs(database, head, found, expected, steps.size());
     ShownStructure shown{found != expected && head.isKnown ? static_cast<int>(head.number) : closest};

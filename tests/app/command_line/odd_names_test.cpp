@@ -107,6 +107,7 @@ protected:
         one.id = 0;
         one.name = name;
         one.maker = one.model = one.serial = one.condition = one.owner = one.remark = text;
+        one.toleranceId = text;
         one.state = instrument::State::InWork;
         const auto stored = book.addInstrument(one, stamp);
         if (!stored)
@@ -147,11 +148,13 @@ TEST_F(OddNames, OfWhatIsStoredComeThroughEveryCommandThatReads)
         const auto listed = json::parse(done({"instruments", book, "--json"}).out);
         EXPECT_EQ(listed["instruments"][0]["name"], named ? text : "Upright");
         done({"instruments", book});
-        for (const char *command : {"passes", "review"})
+        for (const char *command : {"passes", "review", "rejudge"})
             for (const bool asJson : {false, true}) {
                 std::vector<std::string> call{command, book};
                 if (call.front() == "passes")
                     call.insert(call.end(), {"--instrument", "1"});
+                if (call.front() == "rejudge")
+                    call.insert(call.end(), {"--tolerances", "full-upright"});
                 if (asJson)
                     call.emplace_back("--json");
                 done(call);
@@ -223,6 +226,8 @@ TEST_F(OddNames, GivenAsArgumentsSurviveOrAreRefusedInWords)
                  {"instruments", odd},
                  {"passes", book, "--instrument", odd},
                  {"review", odd},
+                 {"rejudge", odd, "--tolerances", "full-upright"},
+                 {"rejudge", book, "--tolerances", odd},
                  {"verify", odd},
                  {"demo", file("none") + "/" + odd},
                  {"import", book, odd, "--instrument", "1", "--purpose", "as-left"},

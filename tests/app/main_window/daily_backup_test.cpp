@@ -59,6 +59,30 @@ TEST_F(DailyBackup, KeepsTheNewestFewDays)
     EXPECT_EQ(names().front(), "1970-01-04.hammerline");
 }
 
+TEST_F(DailyBackup, AfterTheClockWasSetBackTodaysStaysAndThoseOfDaysToComeGoFirst)
+{
+    for (int number = 100; number < 100 + backupsKept; ++number)
+        EXPECT_TRUE(backUpDaily(shop.book, day(number)));
+    for (int number = 0; number < backupsKept; ++number) {
+        EXPECT_TRUE(backUpDaily(shop.book, day(number)));
+        EXPECT_FALSE(backUpDaily(shop.book, day(number))) << "it is there";
+        EXPECT_EQ(names().size(), std::size_t{backupsKept});
+    }
+    EXPECT_EQ(names().back(), "1970-01-07.hammerline");
+}
+
+TEST_F(DailyBackup, OneThatFailedIsTriedAgainThoughTheClockWasSetBack)
+{
+    BackupKeeper keeper;
+    {
+        const auto broken = logbook::Logbook::open(shop.path());
+        fs::create_directories(folder() / "1970-04-11.unfinished" / "in the way");
+        EXPECT_TRUE(keeper.look(shop.book, day(100)));
+    }
+    EXPECT_FALSE(keeper.look(shop.book, day(1)));
+    EXPECT_TRUE(fs::exists(folder() / "1970-01-02.hammerline"));
+}
+
 TEST_F(DailyBackup, ACopyThatWasNeverFinishedIsNoBackupAndIsMadeAnew)
 {
     fs::create_directories(folder());
