@@ -27,15 +27,15 @@ readings::ValueTable columnOf(const ReadingMap &all, catalogue::Quantity quantit
     return readings::meansOf(some);
 }
 
-std::vector<readings::Reading> readingsAt(const ReadingMap &all, catalogue::Quantity quantity, keyboard::Note note)
+std::vector<readings::Reading> readingsOf(const ReadingMap &all, catalogue::Quantity quantity)
 {
-    std::vector<readings::Reading> takes;
-    for (auto at = all.lower_bound({quantity, note, 1}); at != all.end(); ++at) {
-        if (at->first.quantity != quantity || at->first.note != note)
+    std::vector<readings::Reading> read;
+    for (auto at = all.lower_bound({quantity, keyboard::Note(1), 1}); at != all.end(); ++at) {
+        if (at->first.quantity != quantity)
             break;
-        takes.push_back(at->second);
+        read.push_back(at->second);
     }
-    return takes;
+    return read;
 }
 
 /// The first place whose reading differs between the two.
@@ -131,7 +131,7 @@ std::optional<tolerance::Verdict> EntrySession::verdictAt(catalogue::Quantity qu
         only.entries.insert(*entry);
     auto judgement =
         tolerance::judge(columnOf(m_readings, quantity), only, m_instrument.compass, m_instrument.sections);
-    tolerance::weighDoubt(judgement, readingsAt(m_readings, quantity, note), m_pass.gauge);
+    tolerance::weighDoubt(judgement, readingsOf(m_readings, quantity), m_pass.gauge);
     const tolerance::Verdict *verdict = judgement.find(quantity, note);
     return verdict ? std::optional(*verdict) : std::nullopt;
 }

@@ -2,6 +2,7 @@
 
 #include <QDialogButtonBox>
 #include <QFileDialog>
+#include <QFileIconProvider>
 #include <QFileInfo>
 #include <QInputDialog>
 #include <QLabel>
@@ -45,8 +46,24 @@ void giveButtonsRoom(QMessageBox &box)
         buttons->setOrientation(Qt::Vertical);
 }
 
+/// Qt's own looks into files whose name does not tell their kind. To open and close the logbook that is in use would
+/// take away SQLite's locks on it (logbook/inside/held_files.h).
+class NamesOnly : public QFileIconProvider {
+public:
+    using QFileIconProvider::icon;
+    [[nodiscard]] QIcon icon(const QFileInfo &info) const override
+    {
+        return QFileIconProvider::icon(info.isDir() ? Folder : File);
+    }
+    [[nodiscard]] QString type(const QFileInfo &info) const override
+    {
+        return info.isDir() ? QObject::tr("Folder") : QObject::tr("%1 file").arg(info.suffix()).trimmed();
+    }
+};
+
 void setUp(QFileDialog &dialog, const FileWish &wish)
 {
+    dialog.setOption(QFileDialog::DontUseNativeDialog); // a desktop's own looks into files as well
     const bool saving = wish.use == FileWish::Use::Save;
     dialog.setWindowTitle(wish.title);
     dialog.setAcceptMode(saving ? QFileDialog::AcceptSave : QFileDialog::AcceptOpen);
@@ -95,7 +112,9 @@ void DialogPrompts::tell(QWidget *parent, const Notice &notice)
 
 std::optional<QString> DialogPrompts::chooseFile(QWidget *parent, const FileWish &wish)
 {
+    NamesOnly names;
     QFileDialog dialog(parent);
+    dialog.setIconProvider(&names);
     setUp(dialog, wish);
     if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
         return std::nullopt;

@@ -28,6 +28,8 @@ public:
     Descriptor &operator=(const Descriptor &) = delete;
     [[nodiscard]] int number() const { return m_number; }
     [[nodiscard]] bool open() const { return m_number >= 0; }
+    /// Open as long as the process.
+    void neverClose() { m_number = -1; }
 
 private:
     int m_number;
@@ -196,6 +198,14 @@ outcome::Outcome<bool> writeAndMove(const std::string &path, std::string_view co
     return true;
 }
 
+bool isDatabase(int descriptor)
+{
+    constexpr std::string_view head("SQLite format 3\0", 16);
+    char bytes[head.size()]{};
+    return ::pread(descriptor, bytes, sizeof bytes, 0) == static_cast<ssize_t>(sizeof bytes) &&
+           std::string_view(bytes, sizeof bytes) == head;
+}
+
 Fault tooLarge(const std::string &path, std::size_t mostBytes)
 {
     return faultOf(path, "is larger than " + std::to_string(mostBytes >> 20) + " MiB; is this the right file?");
@@ -205,12 +215,16 @@ Fault tooLarge(const std::string &path, std::size_t mostBytes)
 
 outcome::Outcome<std::string> readFile(const std::string &path, std::size_t mostBytes)
 {
-    const Descriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
+    Descriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
     if (!descriptor.open())
         return faultOf(path, "cannot be read (" + reason(errno) + "); name a file that is there and may be read");
     struct stat status {};
     if (::fstat(descriptor.number(), &status) == 0 && S_ISDIR(status.st_mode))
         return faultOf(path, "is a folder; name a file");
+    if (isDatabase(descriptor.number())) {
+        descriptor.neverClose();
+        return faultOf(path, "is a logbook or another database; name a file of the kind that is asked for");
+    }
     if (S_ISREG(status.st_mode) && static_cast<std::uint64_t>(status.st_size) > mostBytes)
         return tooLarge(path, mostBytes);
     std::string content;

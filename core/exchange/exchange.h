@@ -12,7 +12,9 @@
 
 namespace hammerline::exchange {
 
-/// The whole file. A fault where it is missing, a folder, unreadable, or larger than `mostBytes`.
+/// The whole file. A fault where it is missing, a folder, unreadable, or larger than `mostBytes`; and where it is a
+/// database of SQLite, which may be the logbook that is open: it stays open until the process ends, since closing it
+/// would take away SQLite's locks (logbook/inside/held_files.h).
 [[nodiscard]] outcome::Outcome<std::string> readFile(const std::string &path, std::size_t mostBytes = 512u << 20);
 
 enum class Overwrite { No, Yes };

@@ -65,6 +65,7 @@ outcome::Outcome<Logbook> Logbook::create(const std::string &path, const Stamp &
     try {
         Database database(path, Database::Mode::ReadWrite);
         fill(database, stamp);
+        database.hold();
         return Logbook(std::make_unique<Inside>(Inside{std::move(database), Access::ReadWrite}));
     } catch (const outcome::BrokenWorld &) {
         inside::removeUnfinished(path);
@@ -82,6 +83,7 @@ Logbook Logbook::open(const std::string &path, Access access)
     if (writing) {
         inside::bringUpToDate(database);
         database.run("PRAGMA journal_mode = WAL");
+        database.hold();
     } else if (number < inside::firstReadableStructure) {
         inside::throwRefused(path, "the logbook was made by an older Hammerline; open it once for writing to bring it "
                                    "up to date (a backup is made beside it), then it can be opened for reading only");
@@ -112,6 +114,7 @@ outcome::Outcome<bool> Logbook::copyTo(const std::string &newPath) const
 
 DeedId Logbook::newestDeed() const
 {
+    m_inside->database.requireHold();
     return inside::newestDeedId(m_inside->database);
 }
 

@@ -75,17 +75,60 @@ double resolutionPart(const readings::Gauge &gauge, const std::optional<units::A
 
 using Resolutions = boost::container::flat_map<PairRead, units::Amount>; ///< a pass comes in order: no sorting
 
-Resolutions coarsestOf(const std::vector<readings::Reading> &readings)
+/// A whole number of inches or a fraction: 6/64 is written 3/32, 64/64 is written 1.
+bool isReduced(const readings::Reading &reading, units::Amount half)
 {
+    static const units::Amount halfInch = units::Length::inches(1, 2);
+    return reading.typed.find('/') != std::string::npos || half == halfInch;
+}
+
+/// The step of the rule behind the fractions of one pass.
+class RuleRead {
+public:
+    explicit RuleRead(const readings::Gauge &gauge)
+        : m_half(units::Length::nanometres(gauge.resolution.nanometres() / 2))
+    {
+    }
+
+    void hear(const readings::Reading &reading, units::Amount half)
+    {
+        const auto [at, fresh] = m_finest.try_emplace(reading.place.quantity, half);
+        if (!fresh)
+            at->second = std::min(at->second, half);
+    }
+
+    [[nodiscard]] units::Amount of(const readings::Reading &reading, units::Amount half) const
+    {
+        if (m_half != units::Amount(units::Length()))
+            return std::min(half, m_half);
+        const auto finest = m_finest.find(reading.place.quantity);
+        return finest == m_finest.end() ? half : std::min(half, finest->second);
+    }
+
+private:
+    units::Amount m_half; ///< as the gauge states it
+    boost::container::flat_map<catalogue::Quantity, units::Amount> m_finest;
+};
+
+Resolutions resolutionsOf(const std::vector<readings::Reading> &readings, const readings::Gauge &gauge)
+{
+    std::vector<std::optional<units::Amount>> halves;
+    halves.reserve(readings.size());
+    RuleRead rule(gauge);
+    for (const readings::Reading &reading : readings) {
+        halves.push_back(halfResolutionOf(reading));
+        if (halves.back() && isReduced(reading, *halves.back()))
+            rule.hear(reading, *halves.back());
+    }
     Resolutions coarsest;
     coarsest.reserve(readings.size());
-    for (const readings::Reading &reading : readings) {
-        const auto half = halfResolutionOf(reading);
-        if (!half)
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+        if (!halves[i])
             continue;
-        const auto [at, fresh] = coarsest.try_emplace({reading.place.quantity, reading.place.note}, *half);
+        const auto half = isReduced(readings[i], *halves[i]) ? rule.of(readings[i], *halves[i]) : *halves[i];
+        const auto [at, fresh] = coarsest.try_emplace({readings[i].place.quantity, readings[i].place.note}, half);
         if (!fresh)
-            at->second = std::max(at->second, *half);
+            at->second = std::max(at->second, half);
     }
     return coarsest;
 }
@@ -124,7 +167,7 @@ std::optional<Doubt> doubtOf(const std::optional<Limits> &limits, const readings
 
 void weighDoubt(Judgement &judgement, const std::vector<readings::Reading> &readings, const readings::Gauge &gauge)
 {
-    const Resolutions resolutions = coarsestOf(readings);
+    const Resolutions resolutions = resolutionsOf(readings, gauge);
     for (Verdict &verdict : judgement.verdicts)
         weigh(verdict, resolutions, gauge);
 }

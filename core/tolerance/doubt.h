@@ -44,7 +44,9 @@ namespace hammerline::tolerance {
                                            units::Dimension dimension);
 
 /// Gives every verdict of a value its doubt, and its conformance probability with it. `readings` are those that the
-/// judgement was made from; the coarsest take of a note counts.
+/// judgement was made from; the coarsest take of a note counts. A fraction tells its rule's step only when it cannot be
+/// reduced (6/64 is written 3/32, 64/64 is written 1), so fractions and whole inches count by the step that the gauge
+/// states, else by the finest fraction that was typed for the quantity; give all readings of a quantity.
 void weighDoubt(Judgement &judgement, const std::vector<readings::Reading> &readings, const readings::Gauge &gauge);
 
 } // namespace hammerline::tolerance

@@ -96,6 +96,35 @@ Database::Database(const std::string &path, Mode mode) : Database(std::make_uniq
         throwBroken(SQLITE_READONLY, path);
 }
 
+Database::~Database()
+{
+    if (m_connection)
+        static_cast<void>(holds());
+}
+
+void Database::hold()
+{
+    m_held.emplace(*m_path);
+}
+
+bool Database::holds()
+{
+    if (!m_held || m_held->stillThere())
+        return true;
+    // A log without a name must not be brought into a file that has gone on without it.
+    sqlite3_db_config(m_connection.get(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    return false;
+}
+
+void Database::requireHold()
+{
+    if (!holds())
+        throw outcome::BrokenWorld(*m_path +
+                                   ": another program moved the logbook or took its working files away while it was "
+                                   "open here. What was stored before is safe; nothing more is written from here. "
+                                   "Close all windows of Hammerline, start it again and look at the last entry.");
+}
+
 Database Database::inMemory()
 {
     Database database(std::make_unique<std::string>("memory"));

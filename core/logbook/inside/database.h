@@ -5,9 +5,11 @@
 //
 // A connection belongs to one thread at a time.
 
+#include "logbook/inside/held_files.h"
 #include "logbook/inside/statement.h"
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -32,9 +34,14 @@ public:
 
     Database(Database &&) noexcept = default;
     Database &operator=(Database &&) noexcept = default;
-    ~Database() = default;
+    ~Database();
 
     [[nodiscard]] const std::string &path() const { return *m_path; }
+
+    /// From now on the logbook's files are watched (held_files.h).
+    void hold();
+    /// Where the files are no longer those that are open here: nothing may be written any more, and nothing is.
+    void requireHold();
 
     /// One or more statements without rows and parameters.
     void run(const std::string &sql);
@@ -69,9 +76,11 @@ private:
     void choose(); ///< what SQLite takes only once it can read the file
     void check(int resultCode) const;
     [[nodiscard]] bool readableAsItIs();
+    [[nodiscard]] bool holds(); ///< where not, closing will write nothing
 
     std::unique_ptr<std::string> m_path; ///< behind a pointer: statements refer to it when the connection moves
     std::unique_ptr<sqlite3, Closer> m_connection;
+    std::optional<HeldFiles> m_held;
     std::unique_ptr<std::vector<TakenRow>> m_taken = std::make_unique<std::vector<TakenRow>>(); ///< SQLite points there
     std::unordered_map<std::string, Statement, Hash, std::equal_to<>> m_statements;
 };

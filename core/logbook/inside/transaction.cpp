@@ -6,6 +6,8 @@ namespace hammerline::logbook::inside {
 
 Transaction::Transaction(Database &database, Locking locking) : m_database(&database)
 {
+    if (locking == Locking::Write)
+        database.requireHold();
     database.use(locking == Locking::Write ? "BEGIN IMMEDIATE" : "BEGIN")->run();
 }
 
@@ -24,6 +26,7 @@ void Transaction::commit()
 {
     m_database->use("COMMIT")->run();
     m_open = false;
+    m_database->requireHold(); // else what was committed lies in a log without a name
 }
 
 } // namespace hammerline::logbook::inside

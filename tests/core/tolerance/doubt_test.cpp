@@ -156,6 +156,39 @@ TEST(Doubt, TellsWhatIsInOnlyByTheGaugesGrace)
     EXPECT_FALSE(judgement.find(Quantity::LetOff, Note(1))->doubt) << "missing: nothing to doubt";
 }
 
+/// The share of inches that one step is, of each value's doubt.
+std::vector<double> stepsWeighed(const std::vector<std::string> &typed, const readings::Gauge &gauge)
+{
+    std::vector<readings::Reading> all;
+    ToleranceSet set;
+    set.entries[Quantity::Dip].both = {{.note = Note(1), .low = mm(0), .target = mm(10), .high = mm(60)}};
+    readings::ValueTable values;
+    for (const std::string &text : typed) {
+        const units::TypedForm form{.dimension = units::Dimension::Length, .bareUnit = units::Unit::Inch};
+        all.push_back(read(text, units::parseAmount(text, form).value().value, static_cast<int>(all.size()) + 1));
+    }
+    auto judgement = judge(readings::ValueTable(all), set, {}, {});
+    weighDoubt(judgement, all, gauge);
+    std::vector<double> steps;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        steps.push_back(judgement.find(Quantity::Dip, Note(static_cast<int>(i) + 1))->doubt->resolution *
+                        std::sqrt(12) / 25.4);
+    return steps;
+}
+
+TEST(Doubt, OfAFractionIsThatOfItsRuleHoweverFarItCouldBeReduced)
+{
+    using ::testing::DoubleNear;
+    using ::testing::ElementsAre;
+    const auto near = [](double step) { return DoubleNear(step, 1e-6); };
+    EXPECT_THAT(stepsWeighed({"5/64", "3/32", "1/8", "1", "1 7/8"}, {}),
+                ElementsAre(near(1.0 / 64), near(1.0 / 64), near(1.0 / 64), near(1.0 / 64), near(1.0 / 64)));
+    EXPECT_THAT(stepsWeighed({"3/32", "1/8", "0.125"}, {}), ElementsAre(near(1.0 / 32), near(1.0 / 32), near(0.001)));
+    readings::Gauge rule;
+    rule.resolution = units::Length::nanometres(396'875); // 1/64 in
+    EXPECT_THAT(stepsWeighed({"3/32", "1"}, rule), ElementsAre(near(1.0 / 64), near(1.0 / 64)));
+}
+
 TEST(Doubt, OfSeveralTakesTheCoarsestCounts)
 {
     auto judgement = judge(samples::table(Quantity::Dip, {{1, 10}}), samples::letOffAndDip(), {Note(1), Note(1)}, {});
