@@ -1,5 +1,6 @@
 #include "main_window/views.h"
 
+#include "main_window/edited_bar.h"
 #include "study_desk/study_desk.h"
 #include "wording/palette.h"
 
@@ -13,6 +14,7 @@ namespace hammerline::main_window {
 Views::Views(Workshop &workshop, QWidget *parent)
     : QWidget(parent),
       m_workshop(workshop),
+      m_watch(workshop, this),
       m_names(new QTabBar),
       m_stack(new QStackedWidget),
       m_trouble(new TroubleBar),
@@ -46,6 +48,7 @@ Views::Views(Workshop &workshop, QWidget *parent)
     column->setSpacing(0);
     column->addWidget(m_names);
     column->addWidget(m_trouble);
+    column->addWidget(new EditedBar(m_watch));
     column->addWidget(m_stack, 1);
     connectViews();
 }
@@ -70,6 +73,7 @@ void Views::connectViews()
         emit blindChanged(current() == View::Studies && m_studies->blind());
         emit shown(static_cast<View>(index));
     });
+    connect(m_trouble, &TroubleBar::tryAgain, &m_watch, &EditedWatch::goOn);
     connect(m_readings, &ReadingsView::pairChosen, this, &Views::pairChosen);
     connect(m_plan, &PlanView::noteChosen, this, &Views::pairChosen);
     connect(m_file, &FileView::noteChosen, this, &Views::pairChosen);

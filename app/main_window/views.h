@@ -1,8 +1,9 @@
 #pragma once
-// The centre: one view at a time, named above, and the trouble bar over them.
+// The centre: one view at a time, named above, and the bars of trouble over them.
 
 #include "bench/bench.h"
 #include "main_window/chart_view.h"
+#include "main_window/edited_watch.h"
 #include "main_window/file_view.h"
 #include "main_window/plan_view.h"
 #include "main_window/readings_view.h"
@@ -43,6 +44,7 @@ public:
     [[nodiscard]] study_desk::StudyDesk *studies() const { return m_studies; }
     [[nodiscard]] ShopView *shop() const { return m_shop; }
     [[nodiscard]] TroubleBar *trouble() const { return m_trouble; }
+    [[nodiscard]] EditedWatch &watch() { return m_watch; }
 
 signals:
     /// A gauge study is being taken: nothing that was read before may be seen.
@@ -62,6 +64,7 @@ private:
     void fillStudies();
 
     Workshop &m_workshop;
+    EditedWatch m_watch;
     wording::NumberForm m_form;
     QTabBar *m_names;
     QStackedWidget *m_stack;
