@@ -64,7 +64,7 @@ void addInstrumentMenu(Actions &made, QMenu *menu)
 {
     made.takeIn = add(menu, "&Take in an instrument…", "takeIn", QKeySequence(Qt::CTRL | Qt::Key_I));
     made.changeInstrument = add(menu, "&Change the instrument…", "changeInstrument");
-    made.changeState = add(menu, "Where it s&tands…", "changeState");
+    made.changeState = add(menu, "&Where it stands…", "changeState");
     made.chooseSet = add(menu, "What it is &judged by…", "chooseSet", QKeySequence(Qt::CTRL | Qt::Key_J));
     menu->addSeparator();
     made.beginPass = add(menu, "&Begin a pass…", "beginPass", QKeySequence(Qt::CTRL | Qt::Key_B));
@@ -73,7 +73,7 @@ void addInstrumentMenu(Actions &made, QMenu *menu)
     made.acceptItem = add(menu, "&Accept the note as it is…", "acceptItem", QKeySequence(Qt::ALT | Qt::Key_A));
     made.sendItemBack = add(menu, "Send the note bac&k…", "sendItemBack", QKeySequence(Qt::ALT | Qt::Key_K));
     made.signPass = add(menu, "&Sign the pass…", "signPass");
-    made.spotChecks = menu->addMenu(tr("Spot &checks"));
+    made.spotChecks = menu->addMenu(tr("Spot ch&ecks"));
     made.reopenPass = add(menu, "&Open a signed pass again…", "reopenPass");
 }
 

@@ -126,7 +126,7 @@ QBoxLayout *PlanSheet::makeButtons()
         connect(button, &QPushButton::clicked, this, wanted);
         row->addWidget(button);
     };
-    add(tr("&Keep this plan"), "planKeep", &PlanSheet::keepWanted);
+    add(tr("Keep t&his plan"), "planKeep", &PlanSheet::keepWanted);
     add(tr("&Print…"), "planPrint", &PlanSheet::printWanted);
     add(tr("&Order…"), "planOrder", &PlanSheet::orderWanted);
     add(tr("&Fit targets…"), "planFit", &PlanSheet::fitWanted);
