@@ -74,8 +74,10 @@ QVariant RejudgeModel::headerData(int section, Qt::Orientation orientation, int 
 {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
-    const QString heads[] = {m_nameHead,          tr("In now"),  tr("In then"),  tr("Marginal now"),
-                             tr("Marginal then"), tr("Out now"), tr("Out then"), tr("More out")};
+    const QString now = '\n' + tr("as it stands"), then = '\n' + tr("by the other set");
+    const QString heads[] = {m_nameHead,           tr("In") + now,        tr("In") + then,
+                             tr("Marginal") + now, tr("Marginal") + then, tr("Out") + now,
+                             tr("Out") + then,     tr("More out") + then};
     return heads[section];
 }
 

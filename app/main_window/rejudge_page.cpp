@@ -14,6 +14,7 @@
 #include <QTableView>
 
 #include <algorithm>
+#include <set>
 
 namespace hammerline::main_window {
 
@@ -48,6 +49,7 @@ RejudgePage::RejudgePage(Workshop &workshop, QWidget *parent)
     m_answer->setObjectName("rejudgeAnswer");
     m_answer->setWordWrap(true);
     m_answer->setTextFormat(Qt::PlainText);
+    m_answer->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2 * wording::gridStep);
@@ -55,6 +57,7 @@ RejudgePage::RejudgePage(Workshop &workshop, QWidget *parent)
     column->addWidget(m_answer);
     column->addWidget(m_table, 1);
     column->addWidget(m_bars, 2);
+    column->addStretch();
     m_timer.setSingleShot(true);
     m_timer.setInterval(lookMilliseconds);
     connect(&m_timer, &QTimer::timeout, this, &RejudgePage::look);
@@ -263,9 +266,27 @@ QString RejudgePage::answerText() const
     if (isJudging() && !m_only)
         return tr("Judging\u2026");
     if (m_judged.empty())
-        return tr("Nothing that this set could judge was read in such a pass: it is for the action \u201c%1\u201d.")
-            .arg(wording::nameOf(chosen()->set.action));
-    return rejudgedText(chosen()->set.name, m_judged, locale());
+        return tr("Nothing that this set could judge was read in such a pass.") + leftOutText();
+    return rejudgedText(chosen()->set.name, m_judged, locale()) + leftOutText();
+}
+
+/// Of the instruments asked for, how many have another action than the set is for; empty: none.
+QString RejudgePage::leftOutText() const
+{
+    std::set<instrument::InstrumentId> asked;
+    for (const logbook::InstrumentLine &line : m_workshop.instruments())
+        if (m_filter.states.empty() || m_filter.states.contains(line.state))
+            asked.insert(line.id);
+    const auto others = std::ranges::count_if(m_workshop.book().keyboards(), [&](const logbook::Keyboard &keyboard) {
+        return keyboard.action != chosen()->set.action && asked.contains(keyboard.instrument);
+    });
+    if (others == 0)
+        return {};
+    const QString text =
+        others == 1 ? tr(" One instrument has another action than the set is for (%1) and is not judged by it.")
+                    : tr(" %2 instruments have another action than the set is for (%1) and are not judged by it.");
+    const QString action = wording::nameOf(chosen()->set.action);
+    return others == 1 ? text.arg(action) : text.arg(action, locale().toString(qlonglong{others}));
 }
 
 void RejudgePage::fill()
@@ -281,6 +302,8 @@ void RejudgePage::fill()
             rows.push_back({wording::nameOf(row.key), row.counts});
     }
     m_answer->setText(answerText());
+    m_table->setHidden(m_judged.empty());
+    m_bars->setHidden(m_judged.empty());
     m_bars->setData(rejudgedBars(rows, m_judged, csv(), locale()));
     m_table->setSortingEnabled(false);
     m_model->show(byInstrument() ? tr("Instrument") : tr("Quantity"), std::move(rows));
@@ -288,6 +311,7 @@ void RejudgePage::fill()
     m_table->setMaximumHeight(heightOfRows(*m_table));
     m_table->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     m_table->setSortingEnabled(true);
+    emit filled();
 }
 
 } // namespace hammerline::main_window

@@ -39,6 +39,9 @@ public:
     [[nodiscard]] const charts::BarsData &bars() const { return m_bars->data(); }
     [[nodiscard]] std::string csv() const;
 
+signals:
+    void filled(); ///< there is something to save, or no longer
+
 protected:
     void showEvent(QShowEvent *event) override;
 
@@ -59,6 +62,7 @@ private:
     [[nodiscard]] bool byInstrument() const;
     [[nodiscard]] shop::Names names() const;
     [[nodiscard]] QString answerText() const;
+    [[nodiscard]] QString leftOutText() const;
 
     Workshop &m_workshop;
     prompts::Prompts *m_prompts = nullptr;

@@ -100,6 +100,7 @@ QWidget *ShopView::makeFigures()
     column->addLayout(row);
     column->addWidget(m_table, 1);
     column->addWidget(m_bars, 2);
+    column->addStretch();
     connect(m_by, &QComboBox::currentIndexChanged, this, &ShopView::fill);
     return page;
 }
@@ -145,9 +146,11 @@ QHBoxLayout *ShopView::makeFoot()
         fill();
     });
     row->addStretch(1);
-    connect(makeButton(row, tr("Export the table…"), "shopExport"), &QPushButton::clicked, this,
-            &ShopView::exportTable);
-    connect(makeButton(row, tr("Save the chart…"), "shopSaveChart"), &QPushButton::clicked, this, &ShopView::saveChart);
+    m_export = makeButton(row, tr("Export the table…"), "shopExport");
+    m_save = makeButton(row, tr("Save the chart…"), "shopSaveChart");
+    connect(m_export, &QPushButton::clicked, this, &ShopView::exportTable);
+    connect(m_save, &QPushButton::clicked, this, &ShopView::saveChart);
+    connect(m_rejudge, &RejudgePage::filled, this, &ShopView::followRows);
     return row;
 }
 
@@ -260,13 +263,23 @@ shop::Filter ShopView::filter() const
 void ShopView::fill()
 {
     if (asksAboutSets())
-        return; // its page fills itself
+        return followRows(); // its page fills itself
     const shop::Filter asked = filter();
     m_rows = shop::rowsOf(m_reader.tallies(), by(), asked);
     const shop::Figures total = shop::totalOf(m_reader.tallies(), asked);
     m_total->setText(m_rows.empty() ? tr("Nothing was read or done that fits.") : shopTotalText(total, locale()));
     fillTable();
     m_bars->setData(shopBars(question(), by(), m_rows, total, locale()));
+    followRows();
+}
+
+/// Nothing is drawn, and nothing can be saved, where there is nothing to show.
+void ShopView::followRows()
+{
+    m_table->setHidden(m_rows.empty());
+    m_bars->setHidden(m_rows.empty());
+    for (QPushButton *button : {m_export, m_save})
+        button->setDisabled(asksAboutSets() ? m_rejudge->judged().empty() : m_rows.empty());
 }
 
 void ShopView::fillTable()

@@ -16,6 +16,7 @@ class QButtonGroup;
 class QComboBox;
 class QHBoxLayout;
 class QLabel;
+class QPushButton;
 class QStackedWidget;
 class QTableWidget;
 
@@ -50,6 +51,7 @@ private:
     void fillMonths();
     void fill();
     void fillTable();
+    void followRows();
     void exportTable();
     void saveChart();
     [[nodiscard]] std::optional<QString> askSave(const QString &title, const QString &filter, const QString &suffix);
@@ -74,6 +76,8 @@ private:
     QLabel *m_total;
     QTableWidget *m_table;
     QButtonGroup *m_question;
+    QPushButton *m_export;
+    QPushButton *m_save;
     charts::BarsPane *m_bars;
     QStackedWidget *m_pages; ///< the figures; what another set would say
     RejudgePage *m_rejudge;

@@ -84,6 +84,53 @@ TEST_F(RejudgePageTest, ShowsWhatAnotherSetWouldSayBesideWhatStands)
     EXPECT_EQ(shop.book.instrument(shop.grand.id)->toleranceId, "Plain") << "nothing is changed";
 }
 
+TEST_F(RejudgePageTest, WithNoSetChosenThereIsASentenceNoEmptyChartAndNothingToSave)
+{
+    put(shop.pass, 1, 3.5);
+    const auto window = openPage();
+    const auto *table = part<QTableView>(*window, "rejudgeTable");
+    const auto *bars = page(*window).findChild<charts::BarsPane *>();
+    const auto shown = [&](bool expected) {
+        EXPECT_EQ(table->isVisible(), expected);
+        EXPECT_EQ(bars->isVisible(), expected);
+        for (const char *name : {"shopExport", "shopSaveChart"})
+            EXPECT_EQ(part<QPushButton>(*window, name)->isEnabled(), expected) << name;
+    };
+    shown(false);
+    chooseFile(*window, write("Narrow", 0.1));
+    shown(true);
+    choose(*window, 0);
+    shown(false);
+}
+
+TEST_F(RejudgePageTest, EachHeadSaysWhichOfTheTwoSetsItCountsBy)
+{
+    const auto window = openPage();
+    const auto *model = part<QTableView>(*window, "rejudgeTable")->model();
+    for (int column = 1; column < model->columnCount(); ++column) {
+        const QString head = model->headerData(column, Qt::Horizontal).toString();
+        EXPECT_TRUE(head.endsWith("\nas it stands") || head.endsWith("\nby the other set")) << head.toStdString();
+    }
+}
+
+TEST_F(RejudgePageTest, InstrumentsOfTheOtherActionAreCountedAndSaidNotToBeJudged)
+{
+    put(shop.pass, 1, 3.5);
+    const auto answerBy = [this](catalogue::ActionKind action, const char *name) {
+        const auto window = openPage();
+        chooseFile(*window, write(name, 0.1, action));
+        return part<QLabel>(*window, "rejudgeAnswer")->text();
+    };
+    EXPECT_FALSE(answerBy(catalogue::ActionKind::Grand, "Ours").contains("another action"));
+    EXPECT_TRUE(answerBy(catalogue::ActionKind::Vertical, "Theirs")
+                    .contains("One instrument has another action than the set is for"));
+    auto other = shop.grand;
+    other.id = 0, other.uid.clear(), other.toleranceText.clear(), other.toleranceId.clear();
+    ASSERT_TRUE(shop.book.addInstrument(other, shop.stamp()));
+    EXPECT_TRUE(answerBy(catalogue::ActionKind::Vertical, "Again")
+                    .contains("2 instruments have another action than the set is for"));
+}
+
 TEST_F(RejudgePageTest, OffersWhatIsBuiltInAndWhatTheLogbookJudgesBy)
 {
     const auto window = openPage();
