@@ -251,11 +251,7 @@ std::vector<review::Item> ReviewDesk::chosenItems() const
 
 void ReviewDesk::tellCounts()
 {
-    m_headline->setText(tr("%1 out, %2 close to the limit, %3 uneven, %4 not read")
-                            .arg(m_model->countOf(review::Kind::Out))
-                            .arg(m_model->countOf(review::Kind::Marginal))
-                            .arg(m_model->countOf(review::Kind::Uneven))
-                            .arg(m_model->countOf(review::Kind::Missing)));
+    m_headline->setText(headlineText());
     m_list->setItemText(0, tr("Waiting (%1)").arg(m_model->countOf(List::Waiting)));
     m_list->setItemText(1, tr("Accepted as it is (%1)").arg(m_model->countOf(List::Conceded)));
     m_list->setItemText(2, tr("Sent back and mended (%1)").arg(m_model->countOf(List::Mended)));
@@ -264,6 +260,23 @@ void ReviewDesk::tellCounts()
     m_accept->setEnabled(any);
     m_sendBack->setEnabled(any);
     tellEmpty();
+}
+
+/// "2 out, 0 close to the limit, 1 uneven, 0 not read \u00b7 3 accepted"; "Nothing waits \u00b7 3 accepted".
+QString ReviewDesk::headlineText() const
+{
+    QStringList parts;
+    if (m_model->countOf(List::Waiting) == 0 && m_model->countOf(List::Conceded) > 0)
+        parts << tr("Nothing waits");
+    else
+        parts << tr("%1 out, %2 close to the limit, %3 uneven, %4 not read")
+                     .arg(m_model->countOf(review::Kind::Out))
+                     .arg(m_model->countOf(review::Kind::Marginal))
+                     .arg(m_model->countOf(review::Kind::Uneven))
+                     .arg(m_model->countOf(review::Kind::Missing));
+    if (const int accepted = m_model->countOf(List::Conceded); accepted > 0)
+        parts << tr("%1 accepted").arg(accepted);
+    return parts.join(QStringLiteral(" \u00b7 "));
 }
 
 /// "16 out, 2 not read"; empty: nothing was accepted.

@@ -62,6 +62,7 @@ private:
     void tellCounts();
     void tellEmpty();
     void tellCurrent();
+    [[nodiscard]] QString headlineText() const;
     [[nodiscard]] QString acceptedText() const;
 
     Scope m_scope;

@@ -48,6 +48,23 @@ TEST_F(DeskShown, WorstComesFirstAcrossInstruments)
         EXPECT_GE(model().itemAt(row - 1).halfWidths.value_or(0), model().itemAt(row).halfWidths.value_or(0)) << row;
 }
 
+TEST_F(DeskShown, TheHeadlineTellsWhatWasAcceptedTooAndThatNothingWaits)
+{
+    const auto headline = [this] { return desk.findChild<QLabel *>("reviewHeadline")->text().toStdString(); };
+    const std::vector passes{passOf(1, 1)};
+    const auto items = review::queueOf(passes);
+    ASSERT_GT(items.size(), 3u);
+    desk.show({.items = items}, {}, true);
+    EXPECT_EQ(headline().find("accepted"), std::string::npos);
+    std::vector<review::Settled> conceded;
+    for (std::size_t index = 0; index < 3; ++index)
+        conceded.push_back({items[index], {}});
+    desk.show({.items = {items[3]}, .conceded = conceded}, {}, true);
+    EXPECT_TRUE(headline().ends_with(" not read · 3 accepted")) << headline();
+    desk.show({.conceded = conceded}, {}, true);
+    EXPECT_EQ(headline(), "Nothing waits · 3 accepted");
+}
+
 TEST_F(DeskShown, WhatIsNotReadIsCountedButHiddenUntilAskedFor)
 {
     showTwo();
