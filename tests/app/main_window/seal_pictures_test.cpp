@@ -4,6 +4,7 @@
 
 #include "main_window/seal_words.h"
 #include "main_window/trusted_keys_dialog.h"
+#include "wording/dressed_window.h"
 
 #include <QApplication>
 #include <QDir>
@@ -27,6 +28,7 @@ protected:
     {
         wording::setTextScale(GetParam().textScale);
         wording::applyTheme(*qApp, GetParam().theme);
+        wording::dress(m_window);
     }
     ~SealPictures() override
     {
@@ -42,7 +44,7 @@ protected:
             shown.grab().save(QDir(where).filePath(QString("%1-%2.png").arg(what, GetParam().name)));
     }
     /// Shows what is told about a record as the window does, and closes it. Says whether trust was offered.
-    static bool tell(const seal::RecordJudgement &judged, const char *what)
+    bool tell(const seal::RecordJudgement &judged, const char *what)
     {
         prompts::DialogPrompts dialogs;
         const prompts::Question question = questionOf(judged, "record.pdf", true);
@@ -53,11 +55,13 @@ protected:
             box->reject();
         });
         if (question.choices.isEmpty())
-            dialogs.tell(nullptr, {question.title, question.text, question.detail, question.weight});
+            dialogs.tell(&m_window, {question.title, question.text, question.detail, question.weight});
         else
-            EXPECT_EQ(dialogs.ask(nullptr, question), 1);
+            EXPECT_EQ(dialogs.ask(&m_window, question), 1);
         return !question.choices.isEmpty();
     }
+
+    QWidget m_window; ///< dressed, since dialogs wear what the window wears that they open over
 };
 
 TEST_P(SealPictures, OfTheListAndOfWhatIsTold)
@@ -66,7 +70,7 @@ TEST_P(SealPictures, OfTheListAndOfWhatIsTold)
     const auto key = [](char digit) { return std::string(40, digit) + "0123456789abcdef01234567"; };
     ASSERT_TRUE(seal::trustKey(list, {key('a'), "Invented Workshop", "2026-03-02"}));
     ASSERT_TRUE(seal::trustKey(list, {key('7'), "Another invented workshop with a long name, upstairs"}));
-    auto *dialog = new TrustedKeysDialog(list, shop.stamp().at, prompts);
+    auto *dialog = new TrustedKeysDialog(list, shop.stamp().at, prompts, &m_window);
     dialog->show();
     QCoreApplication::processEvents();
     const auto *table = part<QTableWidget>(*dialog, "trustedKeys");
