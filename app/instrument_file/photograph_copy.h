@@ -12,7 +12,8 @@ namespace hammerline::instrument_file {
 /// Enough for half a page of a record at 300 dots an inch.
 inline constexpr int mostSide = 1600;
 
-/// A JPEG. A fault where the file is no picture that Qt reads, or one of more than a hundred million pixels.
+/// A JPEG. A fault where the file is no picture that Qt reads, or one of more than a hundred million pixels, or a JPEG
+/// whose end is missing.
 [[nodiscard]] outcome::Outcome<QByteArray> photographCopy(const QString &path);
 
 } // namespace hammerline::instrument_file

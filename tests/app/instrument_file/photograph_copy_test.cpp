@@ -87,5 +87,43 @@ TEST_F(PhotographCopy, IsRefusedWhereThereIsNoPicture)
     EXPECT_FALSE(photographCopy(written("cut.jpg", fromCamera().left(300))));
 }
 
+TEST_F(PhotographCopy, IsRefusedWhereTheEndOfTheFileIsMissingThoughMostOfThePictureIsThere)
+{
+    const QByteArray whole = fromCamera();
+    // A preview as cameras write it, with an end mark of its own, in front of the picture.
+    QByteArray preview = whole;
+    preview.insert(2, segment('\xe1', QByteArray("Exif\0\0", 6) + "\xff\xd8 a preview \xff\xd9"));
+    for (const QByteArray &jpeg : {whole, preview}) {
+        EXPECT_TRUE(photographCopy(written("whole.jpg", jpeg)));
+        EXPECT_TRUE(photographCopy(written("more.jpg", jpeg + "what some cameras add behind it")));
+        const auto cut = photographCopy(written("cut.jpg", jpeg.left(jpeg.size() - 40)));
+        ASSERT_FALSE(cut) << "half a photograph would be kept without a word";
+        EXPECT_THAT(cut.fault().text(), HasSubstr("cut off"));
+    }
+}
+
+TEST_F(PhotographCopy, IsMadeOfAPictureThatTakesMoreMemoryThanQtAllowsByItself)
+{
+    QImage image(6000, 6000, QImage::Format_RGB32); // 144 MB; 128 are allowed
+    image.fill(Qt::darkCyan);
+    for (const char *name : {"large.jpg", "large.png"}) {
+        const QString path = m_folder.filePath(name);
+        ASSERT_TRUE(image.save(path));
+        const auto copy = photographCopy(path);
+        ASSERT_TRUE(copy) << copy.fault().text();
+        EXPECT_EQ(sizeOf(copy.value()).width, mostSide);
+    }
+}
+
+TEST_F(PhotographCopy, ShowsWhiteWhereThePictureIsTransparentAndTakesAnyNameOfAFile)
+{
+    QImage image(60, 40, QImage::Format_ARGB32);
+    image.fill(Qt::transparent);
+    const QString path = m_folder.filePath(QString::fromUtf8("the \"front\", l'été; 50 %1.png"));
+    ASSERT_TRUE(image.save(path));
+    const QImage copy = QImage::fromData(photographCopy(path).value(), "JPEG");
+    EXPECT_EQ(copy.pixelColor(30, 20), QColor(Qt::white));
+}
+
 } // namespace
 } // namespace hammerline::instrument_file
