@@ -2,7 +2,6 @@
 
 #include "instrument_file/inside/form_parts.h"
 #include "wording/file_words.h"
-#include "wording/palette.h"
 #include "wording/wording.h"
 
 #include <QCheckBox>
@@ -32,12 +31,10 @@ WorkForm::WorkForm(dossier::WorkEntry known, const keyboard::Compass &compass, Q
     setWindowTitle(m_known.uid.empty() ? tr("Work on the instrument") : tr("Change the entry"));
     setAttribute(Qt::WA_DeleteOnClose);
     auto *column = new QVBoxLayout(this);
-    auto *form = new QFormLayout;
-    form->setVerticalSpacing(2 * wording::gridStep);
-    column->addLayout(form);
-    addFields(form);
+    addFields(addScrolledForm(column));
     m_faults = addFoot(this, column, tr("Store"));
     fill();
+    openAtFullHeight(this);
     m_what->setFocus();
 }
 
@@ -47,12 +44,18 @@ void WorkForm::addFields(QFormLayout *form)
     for (int kind = 0; kind < dossier::workKinds; ++kind)
         m_kind->addItem(wording::nameOf(static_cast<dossier::WorkKind>(kind)), kind);
     m_what = addLine(form, tr("What"), "workWhat", tr("e.g. hammers, balance rail cloth"));
-    m_first = addLine(form, tr("First note"), "workFirst", tr("empty: the whole instrument"));
-    m_last = addLine(form, tr("Last note"), "workLast");
+    const LinePair notes =
+        addPair(form, {tr("First note"), "workFirst"}, tr("to the last"), {tr("Last note"), "workLast"});
+    m_first = notes.first;
+    m_last = notes.second;
+    m_first->setPlaceholderText(tr("empty: the whole"));
     m_material = addLine(form, tr("Material"), "workMaterial");
     m_person = addLine(form, tr("Done by"), "workPerson");
-    m_day = addLine(form, tr("Day"), "workDay", tr("e.g. 2026-03-02"));
-    m_hours = addLine(form, tr("Hours"), "workHours", tr("e.g. 2.5"));
+    const LinePair time = addPair(form, {tr("Day"), "workDay"}, tr("hours"), {tr("Hours"), "workHours"});
+    m_day = time.first;
+    m_hours = time.second;
+    m_day->setPlaceholderText(tr("e.g. 2026-03-02"));
+    m_hours->setPlaceholderText(tr("e.g. 2.5"));
     m_departure = new QCheckBox(tr("Departs from the original build; a buyer must be told"));
     m_departure->setObjectName("workDeparture");
     form->addRow(QString(), m_departure);

@@ -10,6 +10,9 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace hammerline::instrument_file {
@@ -22,6 +25,21 @@ void name(QWidget *field, const QString &label, const char *objectName)
     field->setAccessibleName(label);
 }
 
+/// Unlike its base it wants all the room that the form in it does.
+class FormArea : public QScrollArea {
+public:
+    FormArea()
+    {
+        setFocusPolicy(Qt::NoFocus);
+        setFrameShape(QFrame::NoFrame);
+        setWidgetResizable(true);
+    }
+    [[nodiscard]] QSize sizeHint() const override
+    {
+        return widget()->sizeHint() + QSize(verticalScrollBar()->sizeHint().width(), 0);
+    }
+};
+
 } // namespace
 
 QLineEdit *addLine(QFormLayout *form, const QString &label, const char *objectName, const QString &hint)
@@ -32,6 +50,40 @@ QLineEdit *addLine(QFormLayout *form, const QString &label, const char *objectNa
     line->setMinimumWidth(320);
     form->addRow(label, line);
     return line;
+}
+
+LinePair addPair(QFormLayout *form, const LineNames &first, const QString &between, const LineNames &second)
+{
+    const LinePair pair{new QLineEdit, new QLineEdit};
+    name(pair.first, first.label, first.name);
+    name(pair.second, second.label, second.name);
+    auto *row = new QHBoxLayout;
+    row->setSpacing(2 * wording::gridStep);
+    row->addWidget(pair.first, 1);
+    row->addWidget(new QLabel(between));
+    row->addWidget(pair.second, 1);
+    form->addRow(first.label, row);
+    return pair;
+}
+
+QFormLayout *addScrolledForm(QVBoxLayout *column)
+{
+    auto *fields = new QWidget;
+    auto *form = new QFormLayout(fields);
+    form->setContentsMargins(0, 0, 0, 0);
+    form->setVerticalSpacing(2 * wording::gridStep);
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    auto *area = new FormArea;
+    area->setWidget(fields);
+    column->addWidget(area, 1);
+    return form;
+}
+
+void openAtFullHeight(QDialog *dialog)
+{
+    constexpr int titleBar = 40;
+    const QSize room = dialog->screen()->availableSize() - QSize(0, titleBar);
+    dialog->resize(dialog->sizeHint().boundedTo(room));
 }
 
 QPlainTextEdit *addText(QFormLayout *form, const QString &label, const char *objectName)

@@ -24,6 +24,22 @@ QLineEdit *addLine(QFormLayout *form, const QString &label, const char *name, co
 QPlainTextEdit *addText(QFormLayout *form, const QString &label, const char *name);
 QComboBox *addChoice(QFormLayout *form, const QString &label, const char *name);
 
+/// Two short lines with a word between them in one row, labelled by the first; `second` is the label of the other.
+struct LinePair {
+    QLineEdit *first;
+    QLineEdit *second;
+};
+struct LineNames {
+    QString label{};
+    const char *name;
+};
+LinePair addPair(QFormLayout *form, const LineNames &first, const QString &between, const LineNames &second);
+
+/// A form that scrolls where the screen is lower than the form, and follows the field that has the focus.
+QFormLayout *addScrolledForm(QVBoxLayout *column);
+/// As large as all its fields need, and no larger than the screen.
+void openAtFullHeight(QDialog *dialog);
+
 /// Ok and Cancel with `verb` on the first, and the line for faults above them. The line.
 QLabel *addFoot(QDialog *dialog, QVBoxLayout *column, const QString &verb);
 
