@@ -28,16 +28,31 @@ Tally tallyOf(const ChartData &data)
     return tally;
 }
 
-QString judgedAnswer(const Tally &tally)
+/// Each number of notes in a sentence of its own: languages differ in how they say one.
+QString outAnswer(const Tally &tally)
 {
     const int out = tally.tooSmall + tally.tooLarge;
-    QString answer =
-        out == 0 ? QCoreApplication::translate("charts", "None of %1 notes read is out").arg(tally.judged)
-                 : QCoreApplication::translate("charts", "%1 of %2 notes read are out: %3 too large, %4 too small")
-                       .arg(out)
-                       .arg(tally.judged)
-                       .arg(tally.tooLarge)
-                       .arg(tally.tooSmall);
+    if (out == 0 && tally.judged == 1)
+        return QCoreApplication::translate("charts", "The one note read is not out");
+    if (out == 0)
+        return QCoreApplication::translate("charts", "None of %1 notes read is out").arg(tally.judged);
+    if (tally.judged == 1)
+        return tally.tooLarge == 1 ? QCoreApplication::translate("charts", "The one note read is out: too large")
+                                   : QCoreApplication::translate("charts", "The one note read is out: too small");
+    if (out == 1)
+        return (tally.tooLarge == 1 ? QCoreApplication::translate("charts", "1 of %1 notes read is out: too large")
+                                    : QCoreApplication::translate("charts", "1 of %1 notes read is out: too small"))
+            .arg(tally.judged);
+    return QCoreApplication::translate("charts", "%1 of %2 notes read are out: %3 too large, %4 too small")
+        .arg(out)
+        .arg(tally.judged)
+        .arg(tally.tooLarge)
+        .arg(tally.tooSmall);
+}
+
+QString judgedAnswer(const Tally &tally)
+{
+    QString answer = outAnswer(tally);
     if (tally.doubtful > 0)
         answer += QCoreApplication::translate("charts", "; %1 close to a limit").arg(tally.doubtful);
     return answer;

@@ -6,6 +6,7 @@
 #include "main_window/main_window.h"
 #include "main_window/save_chart.h"
 #include "study_desk/study_findings.h"
+#include "wording/counted.h"
 #include "wording/wording.h"
 
 #include <QFileInfo>
@@ -194,7 +195,8 @@ void MainWindow::importReadings()
     if (!readings)
         return tellFaults(tr("Nothing was imported"), readings.faults());
     auto *form = formFor(proposedPass());
-    form->setWindowTitle(tr("A pass of %n readings from a file", nullptr, static_cast<int>(readings.value().size())));
+    form->setWindowTitle(wording::counted(std::ssize(readings.value()), tr("A pass of 1 reading from a file"),
+                                          tr("A pass of %1 readings from a file")));
     connect(form, &instrument_file::PassForm::ready, this,
             [this, imported = readings.value()](const readings::Pass &pass) { beginWith(pass, imported); });
     form->open();

@@ -1,5 +1,6 @@
 #include "main_window/open_items.h"
 
+#include "wording/counted.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
 
@@ -23,8 +24,9 @@ OpenItems::OpenItems(std::vector<review::Item> items, const wording::NumberForm 
     setObjectName("openItems");
     setWindowTitle(tr("The pass was not signed"));
     setAttribute(Qt::WA_DeleteOnClose);
-    auto *heading = new QLabel(
-        tr("%n items wait for a decision. Enter goes to the note.", nullptr, static_cast<int>(m_items.size())));
+    auto *heading =
+        new QLabel(wording::counted(std::ssize(m_items), tr("One item waits for a decision. Enter goes to the note."),
+                                    tr("%1 items wait for a decision. Enter goes to the note.")));
     heading->setWordWrap(true);
     heading->setFont(wording::font(wording::TextSize::Heading));
     m_list->setObjectName("openItemList");

@@ -1,5 +1,7 @@
 #include "main_window/rejudge_words.h"
 
+#include "wording/counted.h"
+
 #include <QCoreApplication>
 
 namespace hammerline::main_window {
@@ -32,12 +34,17 @@ QString percentText(const Tally &tally, const QLocale &locale)
     return percent ? tr("%1 %").arg(locale.toString(*percent, 'f', 1)) : QStringLiteral("\u2013");
 }
 
+QString readingsText(int count, const QLocale &locale)
+{
+    return wording::counted(count, tr("1 reading"), tr("%1 readings"), locale.toString(count));
+}
+
 QString shareText(const Tally &tally, const QLocale &locale)
 {
     if (judgedBy(tally) == 0)
         return tr("nothing judged");
-    return tr("%1 of %2 readings (%3)")
-        .arg(locale.toString(tally.of(Status::Out)), locale.toString(judgedBy(tally)), percentText(tally, locale));
+    return tr("%1 of %2 (%3)")
+        .arg(locale.toString(tally.of(Status::Out)), readingsText(judgedBy(tally), locale), percentText(tally, locale));
 }
 
 /// What both judge, so that the two shares are of the same; and what only one of the two does.
@@ -71,10 +78,9 @@ QString rejudgedText(const std::string &set, const shop::ShopJudged &judged, con
                             shareText(compared.both.now, locale), locale.toString(qulonglong{judged.size()}),
                             locale.toString(shop::passesIn(judged)));
     if (compared.onlyNow > 0)
-        text += tr(" Judged only as it stands, and not compared: %1 readings.").arg(locale.toString(compared.onlyNow));
+        text += tr(" Judged only as it stands, and not compared: %1.").arg(readingsText(compared.onlyNow, locale));
     if (compared.onlyThen > 0)
-        text +=
-            tr(" Judged only by the other set, and not compared: %1 readings.").arg(locale.toString(compared.onlyThen));
+        text += tr(" Judged only by the other set, and not compared: %1.").arg(readingsText(compared.onlyThen, locale));
     return text;
 }
 

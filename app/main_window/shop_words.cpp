@@ -1,5 +1,6 @@
 #include "main_window/shop_words.h"
 
+#include "wording/counted.h"
 #include "wording/wording.h"
 
 #include <QCoreApplication>
@@ -102,7 +103,9 @@ QStringList shopHeads(By by)
 QStringList shopRowTexts(By by, const shop::Row &row, const QLocale &locale)
 {
     const Figures &figures = row.figures;
-    const auto count = [&](std::int64_t number) { return locale.toString(qlonglong{number}); };
+    const auto count = [&](std::int64_t number, const QString &one, const QString &many) {
+        return wording::counted(number, one, many, locale.toString(qlonglong{number}));
+    };
     return {shopRowName(by, row),
             count(figures.instruments),
             count(figures.passes),
@@ -133,8 +136,10 @@ double shopSortKey(const Figures &figures, int column)
 QString shopTotalText(const Figures &total, const QLocale &locale)
 {
     const auto count = [&](std::int64_t number) { return locale.toString(qlonglong{number}); };
-    return tr("%1 instruments, %2 passes, %3 readings; out as found %4, as left %5; %6 h planned, %7 h taken")
-        .arg(count(total.instruments), count(total.passes), count(total.readings), percentText(total.found, locale),
+    return tr("%1, %2, %3; out as found %4, as left %5; %6 h planned, %7 h taken")
+        .arg(count(total.instruments, tr("1 instrument"), tr("%1 instruments")),
+             count(total.passes, tr("1 pass"), tr("%1 passes")),
+             count(total.readings, tr("1 reading"), tr("%1 readings")), percentText(total.found, locale),
              percentText(total.left, locale), locale.toString(total.plannedMinutes / 60, 'f', 1),
              locale.toString(total.takenMinutes / 60, 'f', 1));
 }

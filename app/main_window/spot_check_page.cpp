@@ -1,6 +1,7 @@
 #include "main_window/spot_check_page.h"
 
 #include "charts/chart_pane.h"
+#include "wording/counted.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
 
@@ -210,7 +211,8 @@ void SpotCheckPage::tellChosen()
     m_proof->setText(proofOf(finding).join(' '));
     m_agreement->setText(agreementOf(finding, m_told).join(' '));
     m_samples->setText(
-        tr("Of %1 notes, a sample with none out: %2.").arg(finding.notes).arg(worthOfSamples(finding.notes)));
+        tr("Of %1, a sample with none out: %2.")
+            .arg(wording::counted(finding.notes, tr("1 note"), tr("%1 notes")), worthOfSamples(finding.notes)));
     m_samples->setVisible(finding.notes > 0);
     m_chart->setData(m_told.charts.at(finding.quantity));
 }

@@ -1,5 +1,6 @@
 #include "main_window/spot_check_told.h"
 
+#include "wording/counted.h"
 #include "wording/wording.h"
 
 #include <QCoreApplication>
@@ -69,9 +70,14 @@ QString dayOf(readings::Instant instant)
 QString foundText(const SpotFinding &finding)
 {
     const auto out = static_cast<int>(finding.out.size());
-    const QString read = tr("%1 of %2 notes were read again").arg(finding.sample).arg(finding.notes);
+    const QString read =
+        finding.sample == 1
+            ? wording::counted(finding.notes, tr("The one note was read again"), tr("1 of %1 notes was read again"))
+            : tr("%1 of %2 notes were read again").arg(finding.sample).arg(finding.notes);
     if (out == 0)
-        return tr("%1; none of them is out.").arg(read);
+        return (finding.sample == 1 ? tr("%1; it is not out.") : tr("%1; none of them is out.")).arg(read);
+    if (finding.sample == 1)
+        return tr("%1; it is out: %2.").arg(read, namesOf(finding.out));
     return (out == 1 ? tr("%1; 1 of them is out: %2.").arg(read) : tr("%1; %2 of them are out: %3.").arg(read).arg(out))
         .arg(namesOf(finding.out));
 }
@@ -137,14 +143,16 @@ QString headingOf(const SpotCheckTold &told)
 
 QString originOf(const SpotCheckTold &told)
 {
-    QString text = tr("%1 notes, drawn by seed %2. Read by %3, read again by %4 on %5.")
-                       .arg(told.check.notes.size())
+    const QString notes = wording::counted(std::ssize(told.check.notes), tr("1 note"), tr("%1 notes"));
+    QString text = tr("%1, drawn by seed %2. Read by %3, read again by %4 on %5.")
+                       .arg(notes)
                        .arg(told.check.seed)
                        .arg(personOf(told.checked), personOf(told.again), dayOf(told.again.began));
     if (told.checked.person == told.again.person)
         text += ' ' + tr("It is the same person: this says how one repeats, not how two agree.");
     if (told.unread > 0)
-        text += ' ' + tr("%1 values of the sample are not read again yet.").arg(told.unread);
+        text += ' ' + wording::counted(told.unread, tr("1 value of the sample is not read again yet."),
+                                       tr("%1 values of the sample are not read again yet."));
     return text;
 }
 
@@ -178,7 +186,8 @@ QString worthOfSamples(int notes)
     for (const analysis::SampleToProve &each :
          proof ? proof.value().sampleToProve : std::vector<analysis::SampleToProve>{})
         if (each.sample > 0)
-            parts << (each.atMostOut == 0 ? tr("%1 notes prove that none is out").arg(each.sample)
+            parts << (each.atMostOut == 0 ? wording::counted(each.sample, tr("1 note proves that none is out"),
+                                                             tr("%1 notes prove that none is out"))
                                           : tr("%1 that at most %2 are").arg(each.sample).arg(each.atMostOut));
     return parts.join(", ");
 }

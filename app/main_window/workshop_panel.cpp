@@ -1,5 +1,6 @@
 #include "main_window/workshop_panel.h"
 
+#include "wording/counted.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
 
@@ -42,7 +43,7 @@ QString describe(const instrument::Instrument &instrument)
     parts << wording::nameOf(instrument.action);
     if (instrument.size)
         parts << WorkshopPanel::tr("%1 cm").arg(instrument.size->inMillimetres() / 10);
-    parts << WorkshopPanel::tr("%n notes", nullptr, instrument.compass.count());
+    parts << wording::counted(instrument.compass.count(), WorkshopPanel::tr("1 note"), WorkshopPanel::tr("%1 notes"));
     return parts.join(", ");
 }
 

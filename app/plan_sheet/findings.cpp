@@ -1,5 +1,6 @@
 #include "plan_sheet/findings.h"
 
+#include "wording/counted.h"
 #include "wording/wording.h"
 
 #include <QCoreApplication>
@@ -101,10 +102,11 @@ QString learnedLine(const action::Learned &learned, const wording::NumberForm &f
         learned.rail.empty() ? wording::nameOf(learned.adjust) : QString::fromStdString(learned.rail).replace('_', ' ');
     const QString where = learned.section.empty() ? tr("whole action") : QString::fromStdString(learned.section);
     QString line = tr("%1, %2: does %3 % of what is asked").arg(what, where, percent(learned.gain));
+    const QString trials = wording::counted(learned.trials, tr("1 trial"), tr("%1 trials"));
     if (learned.low && learned.high)
-        line += tr(" (%1 to %2 %, %3 trials)").arg(percent(*learned.low), percent(*learned.high)).arg(learned.trials);
+        line += tr(" (%1 to %2 %, %3)").arg(percent(*learned.low), percent(*learned.high), trials);
     else
-        line += tr(" (%1 trials, too few to say how surely)").arg(learned.trials);
+        line += tr(" (%1, too few to say how surely)").arg(trials);
     if (learned.displayPerTurn)
         line += tr("; %1 a turn").arg(wording::numberText(*learned.displayPerTurn, 2, form));
     return line;

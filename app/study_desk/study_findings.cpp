@@ -3,6 +3,7 @@
 #include "charts/study_chart.h"
 #include "readings/instant.h"
 #include "tolerance/doubt.h"
+#include "wording/counted.h"
 #include "wording/wording.h"
 
 #include <QCoreApplication>
@@ -191,10 +192,10 @@ wording::NumberForm formOf(const logbook::PlannedStudy &study)
 QStringList sentencesOf(const Findings &findings)
 {
     const wording::NumberForm form = formOf(findings.study);
-    QStringList sentences{tr("%1 people read %2 notes %3 times each, in an order drawn by the seed %4.")
-                              .arg(findings.figures.people)
-                              .arg(findings.figures.notes)
-                              .arg(findings.figures.takes)
+    QStringList sentences{tr("%1 read %2 %3 each, in an order drawn by the seed %4.")
+                              .arg(wording::counted(findings.figures.people, tr("1 person"), tr("%1 people")),
+                                   wording::counted(findings.figures.notes, tr("1 note"), tr("%1 notes")),
+                                   wording::counted(findings.figures.takes, tr("once"), tr("%1 times")))
                               .arg(findings.study.plan.seed),
                           doubtSentence(findings, form),
                           kindsSentence(findings),

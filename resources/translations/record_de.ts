@@ -1007,6 +1007,26 @@ Unterschied</translation>
         <translation>%1; um %2 verändert</translation>
     </message>
     <message>
+        <source>The one note read is not out</source>
+        <translation>Der eine gemessene Ton liegt nicht außerhalb</translation>
+    </message>
+    <message>
+        <source>The one note read is out: too large</source>
+        <translation>Der eine gemessene Ton liegt außerhalb: zu groß</translation>
+    </message>
+    <message>
+        <source>The one note read is out: too small</source>
+        <translation>Der eine gemessene Ton liegt außerhalb: zu klein</translation>
+    </message>
+    <message>
+        <source>1 of %1 notes read is out: too large</source>
+        <translation>1 von %1 gemessenen Tönen liegt außerhalb: zu groß</translation>
+    </message>
+    <message>
+        <source>1 of %1 notes read is out: too small</source>
+        <translation>1 von %1 gemessenen Tönen liegt außerhalb: zu klein</translation>
+    </message>
+    <message>
         <source>None of %1 notes read is out</source>
         <translation>Keiner von %1 gemessenen Tönen liegt außerhalb</translation>
     </message>

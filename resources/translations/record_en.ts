@@ -1007,6 +1007,26 @@ difference</translation>
         <translation>%1; changed by %2</translation>
     </message>
     <message>
+        <source>The one note read is not out</source>
+        <translation>The one note read is not out</translation>
+    </message>
+    <message>
+        <source>The one note read is out: too large</source>
+        <translation>The one note read is out: too large</translation>
+    </message>
+    <message>
+        <source>The one note read is out: too small</source>
+        <translation>The one note read is out: too small</translation>
+    </message>
+    <message>
+        <source>1 of %1 notes read is out: too large</source>
+        <translation>1 of %1 notes read is out: too large</translation>
+    </message>
+    <message>
+        <source>1 of %1 notes read is out: too small</source>
+        <translation>1 of %1 notes read is out: too small</translation>
+    </message>
+    <message>
         <source>None of %1 notes read is out</source>
         <translation>None of %1 notes read is out</translation>
     </message>

@@ -1,6 +1,7 @@
 #include "charts/inside/change_words.h"
 
 #include "charts/inside/changes.h"
+#include "wording/counted.h"
 #include "wording/wording.h"
 
 #include <QCoreApplication>
@@ -26,6 +27,11 @@ QString meanText(const analysis::Comparison &comparison, const ChartData &data)
         .arg(mean, changeFigure(*comparison.ci95Low, data), changeFigure(*comparison.ci95High, data));
 }
 
+QString notesText(qlonglong count)
+{
+    return wording::counted(count, tr("1 note"), tr("%1 notes"));
+}
+
 QString movedAnswer(const ChartData &data)
 {
     if (!data.before)
@@ -39,12 +45,11 @@ QString movedAnswer(const ChartData &data)
         const double told = shownFigure(*data.toldApart, data);
         const auto moved = std::ranges::count_if(
             notes, [told](const ChangedNote &note) { return std::abs(note.change) > told + 1e-9; });
-        answer = tr("%1 of %2 notes moved by more than the gauges may be off (%3)")
+        answer = tr("%1 of %2 moved by more than the gauges may be off (%3)")
                      .arg(moved)
-                     .arg(notes.size())
-                     .arg(changeFigure(told, data).mid(1));
+                     .arg(notesText(std::ssize(notes)), changeFigure(told, data).mid(1));
     } else {
-        answer = tr("%1 notes read both times; how well the gauge tells is not known").arg(notes.size());
+        answer = tr("%1 read both times; how well the gauge tells is not known").arg(notesText(std::ssize(notes)));
     }
     answer += "; " + meanText(*comparison, data);
     if (const auto apart = std::ranges::count(notes, true, &ChangedNote::apart); apart > 0)

@@ -6,6 +6,7 @@
 #include "charts/inside/nice_axis.h"
 #include "charts/inside/plot.h"
 
+#include "wording/counted.h"
 #include "wording/file_words.h"
 #include "wording/wording.h"
 
@@ -196,15 +197,15 @@ private:
             dot.high = valueOf(first + *point.sinceFirst->ci95High, index);
         }
         dot.story =
-            tr("%1, %2 (%3), %4: %5 on the mean of %6 notes; most changed: %7 by %8")
+            tr("%1, %2 (%3), %4: %5 on the mean of %6; most changed: %7 by %8")
                 .arg(wording::nameOf(point.pass.purpose), QString::fromStdString(readings::isoDate(point.pass.began)),
                      wording::climateText(point.pass.climate),
                      whole ? tr("whole") : QString::fromStdString(trend.section),
                      wording::numberText(shownFigure(point.mean, m_data),
                                          m_data.form.decimalsFor(catalogue::infoOf(m_data.quantity).dimension),
                                          m_data.form))
-                .arg(trend.notes.size())
-                .arg(wording::nameOf(point.most), changeFigure(shownFigure(point.mostChange, m_data), m_data));
+                .arg(wording::counted(std::ssize(trend.notes), tr("1 note"), tr("%1 notes")),
+                     wording::nameOf(point.most), changeFigure(shownFigure(point.mostChange, m_data), m_data));
         return dot;
     }
 

@@ -43,6 +43,20 @@ TEST(ChartWords, TheTitleIsAQuestionAndTheAnswerStandsBelow)
     EXPECT_EQ(titleOf(data), "How far from its target is let-off?");
 }
 
+TEST(ChartWords, OneNoteIsSpokenOfAsOne)
+{
+    const auto answerFor = [](std::initializer_list<double> letOffs) {
+        readings::ValueTable values;
+        for (int note = 1; const double each : letOffs)
+            values.set(Quantity::LetOff, Note(note++), {mm(each), 1});
+        return answerOf(judged(values, Quantity::LetOff)).section(';', 0, 0);
+    };
+    EXPECT_EQ(answerFor({3.2}), "The one note read is not out");
+    EXPECT_EQ(answerFor({4.2}), "The one note read is out: too large");
+    EXPECT_EQ(answerFor({3.2, 2.0}), "1 of 2 notes read is out: too small");
+    EXPECT_EQ(answerFor({3.2, 3.2}), "None of 2 notes read is out");
+}
+
 TEST(ChartWords, WhatIsNotJudgedIsNotCalledOut)
 {
     readings::ValueTable values;
