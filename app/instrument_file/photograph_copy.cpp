@@ -1,8 +1,9 @@
 #include "instrument_file/photograph_copy.h"
 
+#include "exchange/exchange.h"
+
 #include <QBuffer>
 #include <QCoreApplication>
-#include <QFile>
 #include <QImageReader>
 #include <QPainter>
 
@@ -50,12 +51,6 @@ bool isCutOff(const QByteArray &bytes)
     return bytes.indexOf("\xff\xd9", std::min(place, bytes.size())) < 0;
 }
 
-bool isCutOff(const QString &path, const QByteArray &format)
-{
-    QFile file(path);
-    return format == "jpeg" && file.open(QIODevice::ReadOnly) && isCutOff(file.readAll());
-}
-
 /// The pixels alone: an image read from a file carries its texts along, and would write them again.
 QImage pixelsOf(const QImage &image)
 {
@@ -80,13 +75,19 @@ QByteArray jpegOf(const QImage &image)
 
 outcome::Outcome<QByteArray> photographCopy(const QString &path)
 {
-    QImageReader reader(path);
+    const auto content = exchange::readFile(path.toStdString()); // Qt would open and close whatever it was handed
+    if (!content)
+        return content.faults();
+    QByteArray bytes = QByteArray::fromStdString(content.value());
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::ReadOnly);
+    QImageReader reader(&buffer);
     reader.setDecideFormatFromContent(true);
     reader.setAutoTransform(true); // as the camera was held
     const QSize size = reader.size();
     if (size.isValid() && qint64{size.width()} * size.height() > mostPixels)
         return fault(path, tr("the picture has more than a hundred million pixels; make a smaller one"));
-    if (isCutOff(path, reader.format()))
+    if (reader.format() == "jpeg" && isCutOff(bytes))
         return fault(path, tr("this photograph is cut off: its end is missing; copy it from the camera once more"));
     if (size.width() > mostSide || size.height() > mostSide) // many times quicker where the format can do it
         reader.setScaledSize(size.scaled(mostSide, mostSide, Qt::KeepAspectRatio).expandedTo({1, 1}));

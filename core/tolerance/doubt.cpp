@@ -78,15 +78,15 @@ using Resolutions = boost::container::flat_map<PairRead, units::Amount>; ///< a 
 /// A whole number of inches or a fraction: 6/64 is written 3/32, 64/64 is written 1.
 bool isReduced(const readings::Reading &reading, units::Amount half)
 {
-    static const units::Amount halfInch = units::Length::inches(1, 2);
-    return reading.typed.find('/') != std::string::npos || half == halfInch;
+    constexpr units::Length halfInch = units::Length::nanometres(12'700'000);
+    return reading.typed.find('/') != std::string::npos || half == units::Amount(halfInch);
 }
 
 /// The step of the rule behind the fractions of one pass.
 class RuleRead {
 public:
     explicit RuleRead(const readings::Gauge &gauge)
-        : m_half(units::Length::nanometres(gauge.resolution.nanometres() / 2))
+        : m_half(units::Length::nanometres(gauge.resolution.inNanometres() / 2))
     {
     }
 

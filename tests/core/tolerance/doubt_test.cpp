@@ -1,6 +1,7 @@
 #include "tolerance/doubt.h"
 
 #include "core/tolerance/sample_sets.h"
+#include "units/parse_amount.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -135,7 +136,7 @@ TEST(Doubt, OfASixtyFourthReadOffARuleIsRectangular)
         judge(samples::table(Quantity::Dip, {{1, 10.31875}}), samples::letOffAndDip(), {Note(1), Note(1)}, {});
     weighDoubt(judgement, {read("13/32", nanometres(10'318'750)), read("26/64", nanometres(10'318'750))}, {});
     const auto &verdict = *judgement.find(Quantity::Dip, Note(1));
-    EXPECT_NEAR(verdict.doubt->resolution, 25.4 / 64 / std::sqrt(3.0), 1e-6) << "13/32 is the coarser of the two";
+    EXPECT_NEAR(verdict.doubt->resolution, 25.4 / 128 / std::sqrt(3.0), 1e-6) << "13/32 was 26/64 on the same rule";
     EXPECT_EQ(verdict.status, Status::In);
     EXPECT_TRUE(verdict.withinDoubt());
     EXPECT_DOUBLE_EQ(verdict.doubt->shareOfResolution(), 1);
@@ -162,12 +163,11 @@ std::vector<double> stepsWeighed(const std::vector<std::string> &typed, const re
     std::vector<readings::Reading> all;
     ToleranceSet set;
     set.entries[Quantity::Dip].both = {{.note = Note(1), .low = mm(0), .target = mm(10), .high = mm(60)}};
-    readings::ValueTable values;
     for (const std::string &text : typed) {
         const units::TypedForm form{.dimension = units::Dimension::Length, .bareUnit = units::Unit::Inch};
         all.push_back(read(text, units::parseAmount(text, form).value().value, static_cast<int>(all.size()) + 1));
     }
-    auto judgement = judge(readings::ValueTable(all), set, {}, {});
+    auto judgement = judge(readings::meansOf(all), set, {}, {});
     weighDoubt(judgement, all, gauge);
     std::vector<double> steps;
     for (std::size_t i = 0; i < all.size(); ++i)
