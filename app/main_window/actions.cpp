@@ -39,7 +39,7 @@ void addLogbookMenu(Actions &made, QMenu *menu)
     menu->addSeparator();
     made.importReadings = add(menu, "&Import readings as a pass…", "importReadings");
     made.exportReadings = add(menu, "&Export the readings…", "exportReadings", QKeySequence(Qt::CTRL | Qt::Key_E));
-    made.saveChart = add(menu, "Save the &chart…", "saveChart");
+    made.saveChart = add(menu, "S&ave the chart…", "saveChart");
     made.makeRecord = add(menu, "Make the &record…", "makeRecord", QKeySequence(Qt::CTRL | Qt::Key_R));
     menu->addSeparator();
     made.handOver = add(menu, "&Hand the instrument over…", "handOver");
