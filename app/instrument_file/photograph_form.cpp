@@ -35,6 +35,7 @@ PhotographForm::PhotographForm(dossier::Photograph known, const QByteArray &jpeg
     m_view = addChoice(form, tr("It shows"), "photographView");
     m_view->setEditable(true);
     m_view->addItems(views);
+    m_view->lineEdit()->setPlaceholderText(tr("e.g. front, keys, action"));
     m_view->setCurrentText(QString::fromStdString(m_known.view));
     m_caption = addLine(form, tr("Caption"), "photographCaption");
     m_caption->setText(QString::fromStdString(m_known.caption));
@@ -46,7 +47,9 @@ dossier::Photograph PhotographForm::entered() const
 {
     dossier::Photograph made = m_known;
     made.moment = static_cast<dossier::Moment>(m_moment->currentData().toInt());
-    made.view = m_view->currentText().trimmed().toStdString();
+    const QString view = m_view->currentText().trimmed();
+    const int known = m_view->findText(view, Qt::MatchFixedString); // whatever its capitals: it is the same view
+    made.view = (known < 0 ? view : m_view->itemText(known)).toStdString();
     made.caption = plain(m_caption);
     return made;
 }

@@ -7,6 +7,7 @@
 #include "wording/wording.h"
 
 #include <QBoxLayout>
+#include <QGuiApplication>
 #include <QTabWidget>
 
 #include <algorithm>
@@ -172,7 +173,9 @@ void FileView::addPhotograph()
                                                    {}});
     if (!path)
         return;
+    QGuiApplication::setOverrideCursor(Qt::WaitCursor); // the largest take a second or two
     const auto copy = instrument_file::photographCopy(*path);
+    QGuiApplication::restoreOverrideCursor();
     if (!copy)
         return tell(copy.faults());
     editPhotograph({}, copy.value());

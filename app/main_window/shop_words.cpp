@@ -103,9 +103,7 @@ QStringList shopHeads(By by)
 QStringList shopRowTexts(By by, const shop::Row &row, const QLocale &locale)
 {
     const Figures &figures = row.figures;
-    const auto count = [&](std::int64_t number, const QString &one, const QString &many) {
-        return wording::counted(number, one, many, locale.toString(qlonglong{number}));
-    };
+    const auto count = [&](std::int64_t number) { return locale.toString(qlonglong{number}); };
     return {shopRowName(by, row),
             count(figures.instruments),
             count(figures.passes),
@@ -135,7 +133,9 @@ double shopSortKey(const Figures &figures, int column)
 
 QString shopTotalText(const Figures &total, const QLocale &locale)
 {
-    const auto count = [&](std::int64_t number) { return locale.toString(qlonglong{number}); };
+    const auto count = [&](std::int64_t number, const QString &one, const QString &many) {
+        return wording::counted(number, one, many, locale.toString(qlonglong{number}));
+    };
     return tr("%1, %2, %3; out as found %4, as left %5; %6 h planned, %7 h taken")
         .arg(count(total.instruments, tr("1 instrument"), tr("%1 instruments")),
              count(total.passes, tr("1 pass"), tr("%1 passes")),
