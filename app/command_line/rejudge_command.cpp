@@ -29,7 +29,8 @@ outcome::Outcome<tolerance::ToleranceSet> findSet(const logbook::Logbook &book, 
     auto named = exchange::findToleranceSet(name);
     if (named)
         return std::move(named).value().set;
-    if (!std::filesystem::exists(name))
+    std::error_code tooLong; // then it is no file either
+    if (!std::filesystem::exists(name, tooLong))
         for (const logbook::PassTolerance &used : book.setsInUse().sets)
             if (auto set = exchange::readToleranceSet(used.text, used.id);
                 set && (used.id == name || set.value().name == name))

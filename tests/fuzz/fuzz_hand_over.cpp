@@ -96,7 +96,8 @@ const std::vector<nlohmann::json::json_pointer> &valuesOfWide()
 {
     static const auto all = [] {
         std::vector<nlohmann::json::json_pointer> found;
-        for (const auto &[pointer, value] : wide().flatten().items())
+        const auto flat = wide().flatten();
+        for (const auto &[pointer, value] : flat.items())
             found.emplace_back(pointer);
         return found;
     }();

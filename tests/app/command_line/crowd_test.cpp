@@ -30,7 +30,8 @@ using test_support::runCommand;
 using test_support::ScratchFolder;
 
 enum Deed : int { Entered, Imported, TakenOver, BackedUp, Looked, Checked, deedKinds };
-constexpr int documents = 40; ///< to be taken over
+constexpr int documents = 40;           ///< to be taken over
+constexpr int valuesOfAWorker = 20'000; ///< more than one lives to enter
 constexpr int rowsOfAFile = 88;
 constexpr int rowsOfADocument = 12;
 
@@ -128,7 +129,8 @@ protected:
             return does({"backup", path, "--to", copy(number)});
         case Looked:
             return does({"review", path, "--json"}) &&
-                   does({"export", path, "--instrument", "1", "--pass", "1", "--to", "/dev/null"});
+                   does({"export", path, "--instrument", "1", "--pass", "1", "--to",
+                         folder.file("out-" + std::to_string(getpid())), "--force"});
         default:
             return does({"verify", path});
         }
@@ -154,7 +156,7 @@ protected:
         ++started;
         const pid_t child = fork();
         if (child == 0)
-            workForEver(static_cast<Deed>(worker), started * 1000);
+            workForEver(static_cast<Deed>(worker), started * valuesOfAWorker);
         workers[static_cast<std::size_t>(worker)] = child;
     }
     void stop(int worker)

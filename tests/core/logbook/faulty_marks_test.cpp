@@ -136,7 +136,7 @@ void step(Desk &desk, int number)
 
 class FaultyMarksTest : public FaultyDays {
 protected:
-    FaultyMarksTest() : FaultyDays({.steps = steps, .step = step, .stateOf = stateOf})
+    FaultyMarksTest() : FaultyDays({.steps = steps, .step = step, .stateOf = stateOf, .every = 29})
     {
         EXPECT_EQ(std::set(after.begin(), after.end()).size(), after.size()) << "a step did nothing";
     }

@@ -54,7 +54,8 @@ protected:
                       .step = step,
                       .stateOf = stateOf,
                       .kept = HAMMERLINE_SOURCE_DIR "/sample-data/logbooks/structure-" + std::to_string(structure) +
-                              ".hammerline"})
+                              ".hammerline",
+                      .every = 17})
     {
         EXPECT_EQ(after.front().find("no backup"), std::string::npos);
     }
