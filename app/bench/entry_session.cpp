@@ -163,8 +163,8 @@ outcome::Outcome<Entered> EntrySession::enter(std::string_view typed, bool confi
 
     const bool corrected = before != nullptr;
     const logbook::Stamp stamp = m_stamper();
-    const readings::Reading reading{
-        *place, value.value().value, spelled, {}, m_pass.person.empty() ? stamp.person : m_pass.person, stamp.at};
+    const std::string &reader = stamp.person.empty() ? m_pass.person : stamp.person; // another may go on with a pass
+    const readings::Reading reading{*place, value.value().value, spelled, {}, reader, stamp.at};
     const bool wereApart = apartAt(*place).has_value();
     const auto over = before ? std::optional(before->value) : std::nullopt;
     const std::string stoodBy = doubted ? std::string(slips::idOf(doubted->suspicion)) : std::string();

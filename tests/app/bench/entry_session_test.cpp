@@ -35,6 +35,17 @@ TEST_F(Entering, IsOnDiskBeforeTheNextNoteIsAsked)
     EXPECT_EQ(again.readings(shop.pass.id).front().person, "Ada");
 }
 
+TEST_F(Entering, WhoReadsANoteAgainInAnothersPassIsItsReader)
+{
+    ASSERT_TRUE(letOff().enter("3.1"));
+    EntrySession lead(shop.book, shop.grand, shop.pass, support::plainSet(), [this] {
+        return logbook::Stamp{shop.stamp().at, "Lena"};
+    });
+    lead.goTo(Quantity::LetOff, Note(1));
+    ASSERT_TRUE(lead.enter("3.2"));
+    EXPECT_EQ(shop.book.readings(shop.pass.id).front().person, "Lena");
+}
+
 TEST_F(Entering, ResumesAfterTheNoteReadLast)
 {
     EntrySession session = letOff();
