@@ -41,6 +41,7 @@ TEST_F(Entering, WhoReadsANoteAgainInAnothersPassIsItsReader)
     EntrySession lead(shop.book, shop.grand, shop.pass, support::plainSet(), [this] {
         return logbook::Stamp{shop.stamp().at, "Lena"};
     });
+    lead.follow({.quantities = {Quantity::LetOff}});
     lead.goTo(Quantity::LetOff, Note(1));
     ASSERT_TRUE(lead.enter("3.2"));
     EXPECT_EQ(shop.book.readings(shop.pass.id).front().person, "Lena");
