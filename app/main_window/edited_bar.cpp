@@ -1,11 +1,11 @@
 #include "main_window/edited_bar.h"
 
 #include "main_window/daily_backup.h"
+#include "main_window/whole_label.h"
 #include "wording/palette.h"
 
 #include <QBoxLayout>
-#include <QDir>
-#include <QLabel>
+#include <QFileInfo>
 #include <QPushButton>
 
 #include <algorithm>
@@ -25,7 +25,7 @@ QString namesOf(const EditedWatch::Found &found)
             names << EditedBar::tr("“%1”").arg(edited.name);
     const auto more = static_cast<int>(found.size()) - int(names.size());
     const QString all = names.join(QStringLiteral(", "));
-    return more == 0 ? all : EditedBar::tr("%1 and %2 more").arg(all).arg(more);
+    return more == 0 ? all : EditedBar::tr("%1 and %2 more").arg(all, QString::number(more));
 }
 
 QString headingOf(const EditedWatch::Found &found)
@@ -33,31 +33,27 @@ QString headingOf(const EditedWatch::Found &found)
     if (found.size() > 1)
         return EditedBar::tr("%1 were changed in the logbook by another program.").arg(namesOf(found));
     const std::size_t places = found.begin()->second.places;
-    const QString heading =
-        EditedBar::tr("%1 was changed in the logbook by another program, in %2.").arg(namesOf(found));
-    return heading.arg(places == 1 ? EditedBar::tr("one place") : EditedBar::tr("%1 places").arg(places));
+    return EditedBar::tr("%1 was changed in the logbook by another program, in %2.")
+        .arg(namesOf(found), places == 1 ? EditedBar::tr("one place") : EditedBar::tr("%1 places").arg(places));
 }
 
 QString helpFor(const EditedWatch::Found &found, const std::string &path)
 {
-    const QString file = QDir::toNativeSeparators(QString::fromStdString(path));
-    const QString folder = QDir::toNativeSeparators(QString::fromStdString(backupFolder(path)));
-    const QString barred = found.size() == 1
-                               ? EditedBar::tr("What is shown of it may not be what was read here. No record of it is "
-                                               "sealed and it is not handed over, since nobody can vouch for it.")
-                               : EditedBar::tr("What is shown of them may not be what was read here. No record of them "
-                                               "is sealed and none is handed over, since nobody can vouch for them.");
+    const QFileInfo file(QString::fromStdString(path));
+    const QString barred =
+        found.size() == 1
+            ? EditedBar::tr("What is shown of it may not be what was read. It is neither sealed nor handed over.")
+            : EditedBar::tr("What is shown of them may not be what was read. They are neither sealed nor handed over.");
     return barred + ' ' +
-           EditedBar::tr("Every place is listed by:  hammerline verify \"%1\"\nWhat stood before is in the backups of "
-                         "the last days, in %2: restore the newest that verify finds unaltered. What was entered since "
-                         "is not in it.")
-               .arg(file, folder);
+           EditedBar::tr("Each place is listed by:  hammerline verify \"%1\"\nTo have back what stood before, restore "
+                         "the newest backup in %2 that verify finds unaltered.")
+               .arg(file.fileName(), QFileInfo(QString::fromStdString(backupFolder(path))).fileName());
 }
 
 } // namespace
 
 EditedBar::EditedBar(const EditedWatch &watch, QWidget *parent)
-    : QFrame(parent), m_watch(watch), m_what(new QLabel), m_help(new QLabel)
+    : QFrame(parent), m_watch(watch), m_what(new WholeLabel), m_help(new WholeLabel)
 {
     setObjectName("editedBar");
     setFrameShape(QFrame::NoFrame);
@@ -65,10 +61,6 @@ EditedBar::EditedBar(const EditedWatch &watch, QWidget *parent)
     m_what->setFont(wording::font(wording::TextSize::Heading, true));
     m_help->setObjectName("editedHelp");
     m_help->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    for (QLabel *label : {m_what, m_help}) {
-        label->setWordWrap(true);
-        label->setTextFormat(Qt::PlainText);
-    }
     auto *away = new QPushButton(tr("Put away"));
     away->setObjectName("editedAway");
     connect(away, &QPushButton::clicked, this, [this] {

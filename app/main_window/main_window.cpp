@@ -47,6 +47,18 @@ catalogue::Quantity quantityToBegin(const Workshop &workshop)
     return catalogue::Quantity::Blow;
 }
 
+/// Passes that are there and not shown, since the file is damaged: nobody is to begin another because of that.
+bool hasUnreadablePasses(const Workshop &workshop)
+{
+    if (!workshop.instrument() || workshop.pass())
+        return false;
+    try {
+        return !workshop.passesOf(workshop.instrument()->id).empty();
+    } catch (const outcome::BrokenWorld &) {
+        return true;
+    }
+}
+
 } // namespace
 
 MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
@@ -261,9 +273,10 @@ bool MainWindow::createLogbook(const QString &path)
 
 void MainWindow::tellTrouble(const QString &what)
 {
-    if (m_workshop->isOpen())
-        return views().trouble()->tell(what, true);
-    m_prompts.tell(this, {tr("The logbook was not opened"), what, tr("The file was left as it is.")});
+    if (!m_workshop->isOpen())
+        return m_prompts.tell(this, {tr("The logbook was not opened"), what, tr("The file was left as it is.")});
+    views().trouble()->tell(what, true);
+    tellFirstStep();
 }
 
 void MainWindow::showState()
@@ -302,6 +315,8 @@ void MainWindow::tellFirstStep()
         views().bench()->sayFirst(tr("No instrument yet."),
                                   tr("Take in the first one: a name and the kind of action suffice to begin."),
                                   tr("Take in an instrument"));
+    else if (hasUnreadablePasses(*m_workshop))
+        views().bench()->sayFirst(tr("Its passes cannot be read."), tr("Nothing was changed by looking."), {});
     else
         views().bench()->sayFirst(tr("No pass yet."),
                                   tr("Begin one as found, before anything is turned; then read key by key."),
@@ -363,6 +378,8 @@ void MainWindow::poll()
             views().bench()->refresh();
         if (sender() != &m_timer) {
             views().trouble()->hide();
+            if (hasUnreadablePasses(*m_workshop))
+                m_workshop->chooseInstrument(m_workshop->instrument()->id);
             m_backups.tryAgain();
         }
         m_timer.start();

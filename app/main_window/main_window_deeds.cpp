@@ -7,6 +7,7 @@
 #include "main_window/save_chart.h"
 #include "study_desk/study_findings.h"
 #include "wording/counted.h"
+#include "wording/spoken.h"
 #include "wording/wording.h"
 
 #include <QFileInfo>
@@ -277,11 +278,13 @@ void MainWindow::askPerson()
         return;
     m_settings.setPerson(person->trimmed());
     m_workshop->setPerson(person->trimmed().toStdString());
+    if (m_workshop->isOpen())
+        m_workshop->instrumentsTouched(); // whatever shows the name
 }
 
 void MainWindow::tellFaults(const QString &title, const std::vector<outcome::Fault> &faults)
 {
-    m_prompts.tell(this, {title, title + '.', wording::faultsText(faults)});
+    m_prompts.tell(this, {title, title + '.', wording::spoken(wording::faultsText(faults))});
 }
 
 std::optional<QString> MainWindow::askSave(const QString &title, const QString &filter, const QString &suffix,

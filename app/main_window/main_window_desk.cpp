@@ -2,6 +2,7 @@
 // signed or opened again.
 #include "main_window/main_window.h"
 #include "main_window/open_items.h"
+#include "main_window/person_label.h"
 #include "wording/wording.h"
 
 #include <map>
@@ -25,6 +26,16 @@ QString nameOf(const std::vector<review::Item> &items)
     const tolerance::Verdict &first = items.front().verdict;
     const QString name = QObject::tr("%1, %2").arg(wording::nameOf(first.quantity), wording::nameOf(first.note));
     return items.size() == 1 ? name : QObject::tr("%1 and %2 more").arg(name).arg(items.size() - 1);
+}
+
+/// "Grey grand, as found, 2026-03-02", and in whose name.
+QString passAndPerson(const Workshop &workshop)
+{
+    const readings::Pass &pass = workshop.pass()->pass;
+    return QObject::tr("“%1”: %2, %3.")
+               .arg(QString::fromStdString(workshop.instrument()->name), wording::nameOf(pass.purpose),
+                    QString::fromStdString(readings::isoDate(pass.began))) +
+           '\n' + inTheNameOf(workshop.stamp().person);
 }
 
 } // namespace
@@ -60,7 +71,8 @@ void MainWindow::decide(const std::vector<review::Item> &items, const QString &t
         return;
     if (m_workshop->stamp().person.empty())
         askPerson();
-    const auto words = m_prompts.askText(this, {title, nameOf(items) + '\n' + label, {}});
+    const QString name = inTheNameOf(m_workshop->stamp().person);
+    const auto words = m_prompts.askText(this, {title, nameOf(items) + '\n' + name + '\n' + label, {}});
     if (!words)
         return;
     std::vector<outcome::Fault> faults;
@@ -132,8 +144,9 @@ void MainWindow::signPass()
     if (!m_workshop->set())
         return tellFaults(tr("The pass was not signed"),
                           {outcome::Fault{.problem = "choose first what the instrument is judged by"}});
-    const auto remark =
-        m_prompts.askText(this, {tr("Sign the pass"), tr("A remark to the signature; may be empty"), {}});
+    const auto remark = m_prompts.askText(
+        this,
+        {tr("Sign the pass"), passAndPerson(*m_workshop) + '\n' + tr("A remark to the signature; may be empty"), {}});
     if (!remark)
         return;
     const auto made = m_workshop->book().signPass(m_workshop->pass()->pass.id, *m_workshop->set(),
@@ -168,8 +181,9 @@ void MainWindow::reopenPass()
         m_prompts.tell(this, {tr("Open again"), tr("The pass is open already."), {}, prompts::Weight::Question});
         return;
     }
-    const auto reason =
-        m_prompts.askText(this, {tr("Open a signed pass again"), tr("Why? The record will print it."), {}});
+    const auto reason = m_prompts.askText(
+        this,
+        {tr("Open a signed pass again"), passAndPerson(*m_workshop) + '\n' + tr("Why? The record will print it."), {}});
     if (!reason)
         return;
     const auto made = m_workshop->book().reopenPass(pass, m_workshop->stamp(), reason->trimmed().toStdString());

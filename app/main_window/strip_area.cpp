@@ -34,6 +34,18 @@ void addMarks(const logbook::Logbook &book, const PassInView &pass, keyboard_str
     }
 }
 
+/// What the lead accepted as it is and still is so, whatever it was: out, close to a limit, uneven or not read.
+void addConcessions(const logbook::Logbook &book, const PassInView &pass, keyboard_strip::StripSource &source)
+{
+    for (const decisions::Concession &made : book.decisions(pass.pass.id).concessions) {
+        const tolerance::Verdict *verdict = pass.judgement.find(made.quantity, made.note);
+        const auto kind = verdict ? decisions::kindOf(*verdict) : std::nullopt;
+        const bool shown = !source.quantity || *source.quantity == made.quantity;
+        if (shown && kind && made.holds(verdict->value, *kind))
+            source.flags[made.note].concession = true;
+    }
+}
+
 } // namespace
 
 StripArea::StripArea(Workshop &workshop, QWidget *parent)
@@ -97,6 +109,7 @@ StripModel StripArea::modelNow() const
     if (!m_worst->isChecked())
         source.quantity = m_workshop.selection().quantity;
     addMarks(m_workshop.book(), *pass, source);
+    addConcessions(m_workshop.book(), *pass, source);
     return keyboard_strip::modelOf(source);
 }
 

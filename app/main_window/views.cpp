@@ -2,6 +2,7 @@
 
 #include "main_window/edited_bar.h"
 #include "study_desk/study_desk.h"
+#include "wording/counted.h"
 #include "wording/palette.h"
 
 #include <QBoxLayout>
@@ -156,14 +157,22 @@ void Views::fillLists()
                            .conceded = std::move(queue.conceded),
                            .mended = std::move(queue.mended),
                            .inDoubt = std::move(queue.inDoubt)};
+    int delivered = 0;
     for (const logbook::InstrumentLine &each : m_workshop.instruments())
-        if (each.state != instrument::State::Delivered)
+        if (each.state == instrument::State::Delivered)
+            ++delivered;
+        else
             desk.names[each.id] = QString::fromStdString(each.name);
     if (const auto *chosen = m_workshop.instrument())
         desk.names[chosen->id] = QString::fromStdString(chosen->name);
+    if (current() == View::Review && delivered > 0)
+        desk.withheld = wording::counted(delivered, tr("One instrument is delivered and not listed."),
+                                         tr("%1 instruments are delivered and not listed."));
     if (current() == View::Review && m_workshop.readsBlind())
-        desk.withheld = tr("What waits on “%1” is not listed until the sample of its spot check is read.")
-                            .arg(QString::fromStdString(m_workshop.instrument()->name));
+        desk.withheld = (desk.withheld + ' ' +
+                         tr("What waits on “%1” is not listed until the sample of its spot check is read.")
+                             .arg(QString::fromStdString(m_workshop.instrument()->name)))
+                            .trimmed();
     desk.now = m_workshop.isOpen() ? m_workshop.stamp().at : readings::Instant{};
     (current() == View::Worst ? m_worst : m_review)->show(std::move(desk), m_form, queue.judged);
 }

@@ -1,5 +1,6 @@
 #include "main_window/workshop_panel.h"
 
+#include "main_window/person_label.h"
 #include "wording/counted.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
@@ -115,7 +116,7 @@ WorkshopPanel::WorkshopPanel(Workshop &workshop, QWidget *parent)
     column->setContentsMargins(12, 12, 12, 8);
     column->setSpacing(2 * wording::gridStep);
     column->addWidget(m_tree, 1);
-    for (QWidget *part : std::initializer_list<QWidget *>{m_detail, m_set, m_begin, takeIn})
+    for (QWidget *part : std::initializer_list<QWidget *>{m_detail, m_set, m_begin, takeIn, new PersonLabel(workshop)})
         column->addWidget(part);
     tellDetail();
 }

@@ -4,6 +4,8 @@
 #include <QFileDialog>
 #include <QFileIconProvider>
 #include <QFileInfo>
+#include <QFontMetrics>
+#include <QGridLayout>
 #include <QInputDialog>
 #include <QLabel>
 #include <QLayout>
@@ -20,6 +22,22 @@ namespace hammerline::prompts {
 namespace {
 
 constexpr int widestLetters = 60; ///< of a line that is read with ease, at any text size
+
+/// That the title bar shows all of its title, with room for the window's own buttons.
+int widthOfTitle(const QWidget &dialog, const QString &title)
+{
+    constexpr int besideTitle = 140;
+    QFont bold = dialog.font();
+    bold.setBold(true);
+    return QFontMetrics(bold).horizontalAdvance(title) + besideTitle;
+}
+
+/// A message box sizes itself by its layout and by nothing else.
+void giveTitleRoom(QMessageBox &box, const QString &title)
+{
+    if (auto *grid = qobject_cast<QGridLayout *>(box.layout()))
+        grid->addItem(new QSpacerItem(widthOfTitle(box, title), 0), grid->rowCount(), 0, 1, grid->columnCount());
+}
 
 void fill(QMessageBox &box, const QString &title, const QString &text, const QString &detail, Weight weight)
 {
@@ -93,6 +111,7 @@ int DialogPrompts::ask(QWidget *parent, const Question &question)
     box.setDefaultButton(buttons.at(static_cast<std::size_t>(question.preferred)));
     box.setEscapeButton(buttons.at(static_cast<std::size_t>(whenClosed)));
     giveButtonsRoom(box);
+    giveTitleRoom(box, question.title);
     box.exec();
     for (int index = 0; index <= last; ++index)
         if (buttons[static_cast<std::size_t>(index)] == box.clickedButton())
@@ -107,6 +126,7 @@ void DialogPrompts::tell(QWidget *parent, const Notice &notice)
     if (notice.weight != Weight::Warning)
         box.setIcon(QMessageBox::Information);
     box.setStandardButtons(QMessageBox::Close);
+    giveTitleRoom(box, notice.title);
     box.exec();
 }
 
@@ -135,6 +155,7 @@ std::optional<QString> DialogPrompts::askText(QWidget *parent, const TextWish &w
         const int letters = std::min(widestLetters, static_cast<int>(wish.label.size()));
         label->setMinimumWidth(letters * label->fontMetrics().averageCharWidth());
     }
+    dialog.setMinimumWidth(widthOfTitle(dialog, wish.title));
     return dialog.exec() == QDialog::Accepted ? std::optional(dialog.textValue()) : std::nullopt;
 }
 

@@ -169,6 +169,8 @@ QVariant ItemModel::headerData(int section, Qt::Orientation orientation, int rol
     case Decided:
         return tr("Decided");
     case ReadBy:
+        if (!item.verdict.value)
+            return {}; // nobody has
         return tr("Read by");
     default:
         return tr("Finding");
@@ -210,7 +212,9 @@ QString ItemModel::decisionText(const Row &row) const
     if (m_list == List::Conceded)
         return tr("accepted by %1: %2").arg(person, words);
     if (m_list == List::Mended)
-        return tr("sent back by %1: %2; mended").arg(person, words);
+        return (row.item->kind == review::Kind::Missing ? tr("sent back by %1: %2; read since")
+                                                        : tr("sent back by %1: %2; mended"))
+            .arg(person, words);
     return row.item->course == review::Course::ReadAgain ? tr("read again since %1 sent it back: %2").arg(person, words)
                                                          : tr("sent back by %1: %2").arg(person, words);
 }

@@ -1,9 +1,11 @@
 #include "review_desk/review_desk.h"
 
+#include "review_desk/not_read_button.h"
 #include "wording/palette.h"
 #include "wording/wrap_row.h"
 
 #include <QBoxLayout>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QHeaderView>
 #include <QItemSelectionModel>
@@ -124,6 +126,7 @@ QWidget *ReviewDesk::makeFoot()
     row->addWidget(m_sendBack);
     row->addWidget(m_accept);
     row->addWidget(m_list);
+    row->addWidget(new NotReadButton(*m_model, m_filters->findChild<QCheckBox *>("showMissing")));
     foot->setLayout(row);
     return foot;
 }

@@ -1174,8 +1174,8 @@ Unterschied</translation>
         <translation>so angenommen</translation>
     </message>
     <message>
-        <source>read twice</source>
-        <translation>zweimal gemessen</translation>
+        <source>confirmed</source>
+        <translation>bestätigt</translation>
     </message>
     <message>
         <source>fault of the key</source>

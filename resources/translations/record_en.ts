@@ -1174,8 +1174,8 @@ difference</translation>
         <translation>concession</translation>
     </message>
     <message>
-        <source>read twice</source>
-        <translation>read twice</translation>
+        <source>confirmed</source>
+        <translation>confirmed</translation>
     </message>
     <message>
         <source>fault of the key</source>

@@ -22,7 +22,7 @@ enum class Mark {
     Before,     ///< a ring
     Planned,    ///< an open wedge at the gauge's right edge
     Uneven,     ///< a step
-    Slip,       ///< two bars: read twice
+    Slip,       ///< two bars: unlikely, and its reader stood by it
     Concession, ///< an open square
     Fault,      ///< a filled notch
 };

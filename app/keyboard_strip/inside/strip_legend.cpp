@@ -30,7 +30,7 @@ constexpr std::array entries{
     Entry{Mark::Planned, QT_TRANSLATE_NOOP("keyboard_strip", "planned")},
     Entry{Mark::Uneven, QT_TRANSLATE_NOOP("keyboard_strip", "uneven")},
     Entry{Mark::Concession, QT_TRANSLATE_NOOP("keyboard_strip", "concession")},
-    Entry{Mark::Slip, QT_TRANSLATE_NOOP("keyboard_strip", "read twice")},
+    Entry{Mark::Slip, QT_TRANSLATE_NOOP("keyboard_strip", "confirmed")},
     Entry{Mark::Fault, QT_TRANSLATE_NOOP("keyboard_strip", "fault of the key")},
 };
 

@@ -61,7 +61,7 @@ TEST_F(EditedWatchTest, ReadingsEditedBeforeTheOpeningAreToldSoonAfterItWithWhat
     EXPECT_EQ(words(*window, "editedText"),
               "“Grey grand” was changed in the logbook by another program, in one place.");
     const std::string help = words(*window, "editedHelp");
-    for (const char *part : {"No record of it is sealed", "not handed over", "hammerline verify", "-backups"})
+    for (const char *part : {"neither sealed nor handed over", "hammerline verify", "-backups"})
         EXPECT_NE(help.find(part), std::string::npos) << part << " in " << help;
 }
 

@@ -87,6 +87,27 @@ TEST(DialogPromptsTest, TypedTextIsReturnedAndEscapeMeansNone)
     EXPECT_FALSE(prompts.askText(nullptr, {.title = "Remark", .label = "Remark", .manyLines = true}));
 }
 
+TEST(DialogPromptsTest, ADialogIsWideEnoughForItsTitle)
+{
+    const QString title = "Not all of it was stored as it was decided by the lead";
+    const auto isWideEnough = [&title](const QWidget &dialog) {
+        QFont bold = dialog.font();
+        bold.setBold(true);
+        return dialog.width() > QFontMetrics(bold).horizontalAdvance(title) + 100;
+    };
+    DialogPrompts prompts;
+    whenUp<QMessageBox>([&](QMessageBox &box) {
+        EXPECT_TRUE(isWideEnough(box)) << box.width();
+        QTest::keyClick(&box, Qt::Key_Escape);
+    });
+    prompts.tell(nullptr, {.title = title, .text = "No."});
+    whenUp<QInputDialog>([&](QInputDialog &dialog) {
+        EXPECT_TRUE(isWideEnough(dialog)) << dialog.width();
+        dialog.reject();
+    });
+    EXPECT_FALSE(prompts.askText(nullptr, {.title = title, .label = "Why"}));
+}
+
 TEST(DialogPromptsTest, AFileSavedWithoutSuffixGetsTheDefaultOne)
 {
     const QTemporaryDir folder;

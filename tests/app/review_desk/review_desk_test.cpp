@@ -77,6 +77,30 @@ TEST_F(DeskShown, WhatIsNotReadIsCountedButHiddenUntilAskedFor)
     EXPECT_EQ(model().rowCount(), model().countOf(review::Kind::Missing));
 }
 
+TEST_F(DeskShown, WhatIsNotReadIsToldWhereItIsNotListedAndOnePressListsIt)
+{
+    showTwo();
+    auto *button = desk.findChild<QPushButton *>("showNotRead");
+    EXPECT_FALSE(button->isHidden());
+    EXPECT_TRUE(button->text().contains(QString::number(model().countOf(review::Kind::Missing))));
+    button->click();
+    EXPECT_TRUE(filter("showMissing")->isChecked());
+    EXPECT_TRUE(button->isHidden()) << "it is listed now";
+}
+
+TEST_F(DeskShown, NobodyIsNamedAsTheReaderOfWhatIsNotRead)
+{
+    showTwo();
+    filter("showMissing")->setChecked(true);
+    int missing = 0;
+    for (int row = 0; row < model().rowCount(); ++row)
+        if (model().itemAt(row).kind == review::Kind::Missing) {
+            EXPECT_EQ(model().index(row, ItemModel::ReadBy).data().toString(), "");
+            ++missing;
+        }
+    EXPECT_GT(missing, 0);
+}
+
 TEST_F(DeskShown, DirectionIsSaidBySignMarkAndWord)
 {
     showTwo();
