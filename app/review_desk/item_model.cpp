@@ -1,6 +1,7 @@
 #include "review_desk/item_model.h"
 
 #include "wording/palette.h"
+#include "wording/probability.h"
 #include "wording/wording.h"
 
 #include <QGuiApplication>

@@ -1,4 +1,5 @@
 // Verdicts as sentences.
+#include "wording/probability.h"
 #include "wording/wording.h"
 
 #include <QCoreApplication>

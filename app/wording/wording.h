@@ -52,8 +52,6 @@ enum class Direction { TooSmall, OnTarget, TooLarge };
 /// "Doubt: 0.2 mm either way, 8 % of its variance from how finely it was read off; truly inside with a probability of
 /// 97 %."; empty where no doubt was weighed.
 [[nodiscard]] QString doubtSentence(const tolerance::Verdict &verdict, const NumberForm &form);
-/// "97 %"; never a plain 0 or 100, which no normal distribution gives: "less than 1 %", "more than 99 %".
-[[nodiscard]] QString probabilityText(double probability, const NumberForm &form);
 /// The whole story of one key for a tooltip, a status line or a screen reader: note, quantity, value, limits, verdict.
 [[nodiscard]] QString keyStory(const tolerance::Verdict &verdict, const NumberForm &form);
 

@@ -1,9 +1,9 @@
 #include "analysis/analysis.h"
 
-#include <algorithm>
+#include <boost/math/statistics/univariate_statistics.hpp>
+
 #include <cassert>
 #include <cmath>
-#include <numeric>
 
 namespace hammerline::analysis {
 
@@ -45,11 +45,11 @@ MeanSd meanSd(std::span<const double> values)
 double medianOf(std::vector<double> values)
 {
     assert(!values.empty());
-    std::sort(values.begin(), values.end());
-    const std::size_t middle = values.size() / 2;
-    return values.size() % 2 == 1 ? values[middle] : std::midpoint(values[middle - 1], values[middle]);
+    return boost::math::statistics::median(values);
 }
 
+// Not Boost's median_absolute_deviation: in 1.74 it gives the middle value itself instead of its distance from the
+// centre.
 double madOf(std::vector<double> values)
 {
     const double median = medianOf(values);
