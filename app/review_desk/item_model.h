@@ -24,10 +24,10 @@ struct Desk {
     std::vector<review::Item> items{};       ///< worst first
     std::vector<review::Settled> conceded{}; ///< accepted as they are
     std::vector<review::Settled> mended{};   ///< sent back and inside since
-    std::vector<review::Item> inDoubt{};     ///< in, but within the gauge's doubt; least sure first
     InstrumentNames names{};
-    readings::Instant now{}; ///< for the age of an item
-    QString withheld{};      ///< what is not listed now, and why; empty: everything is listed
+    readings::Instant now{};             ///< for the age of an item
+    QString withheld{};                  ///< what is not listed now, and why; empty: everything is listed
+    std::vector<review::Item> inDoubt{}; ///< in, but within the gauge's doubt; least sure first
 };
 
 /// Which of the four lists of a desk is shown.

@@ -187,10 +187,12 @@ int countOf(const QColor &colour, const QImage &image)
 TEST_P(ChartPromises, TheToleranceIsDrawn)
 {
     const wording::Palette &ink = wording::paletteOf(wording::Theme::Light);
-    if (chart().banded)
+    if (chart().banded) {
         EXPECT_GT(countOf(ink.band, painted(ink)), 200);
-    if (chart().renderUnlimited)
+    }
+    if (chart().renderUnlimited) {
         EXPECT_NE(painted(ink), painted(chart().renderUnlimited, ink));
+    }
 }
 
 TEST_P(ChartPromises, TheToleranceIsNamedInTheLegendAndStandsInTheFigures)
@@ -203,15 +205,17 @@ TEST_P(ChartPromises, TheToleranceIsNamedInTheLegendAndStandsInTheFigures)
             << csv.toStdString();
         EXPECT_TRUE(csv.contains(",2.7,3.1,3.5\n")) << csv.toStdString();
     }
-    if (QByteArray(chart().name) == "study-sources")
+    if (QByteArray(chart().name) == "study-sources") {
         EXPECT_TRUE(csv.contains("half_tolerance,mm,0.4,,\n")) << csv.toStdString();
+    }
 }
 
 TEST_P(ChartPromises, TheAnswerOfAStudyIsHeldAgainstTheTolerance)
 {
-    if (chart().renderUnlimited)
+    if (chart().renderUnlimited) {
         EXPECT_TRUE(chart().answer().contains("tolerance") && chart().answer().contains('%'))
             << chart().answer().toStdString();
+    }
 }
 
 TEST_P(ChartPromises, InPrintNothingIsToldByColour)

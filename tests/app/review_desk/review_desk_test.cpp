@@ -206,7 +206,7 @@ TEST_F(DeskShown, WhatIsInButWithinTheGaugesDoubtIsAListOfItsOwnWithHowSureItIs)
             verdict.doubt = tolerance::Doubt{.gauge = 0.1};
             verdict.conformanceProbability = tolerance::conformanceProbability(*verdict.value, *verdict.limits, 0.1);
         }
-    Desk doubtful{.items = review::queueOf({pass}), .inDoubt = review::inDoubtOf(pass), .names = {{1, "Blue"}}};
+    Desk doubtful{.items = review::queueOf({pass}), .names = {{1, "Blue"}}, .inDoubt = review::inDoubtOf(pass)};
     review::putLeastSureFirst(doubtful.inDoubt);
     const int count = static_cast<int>(doubtful.inDoubt.size());
     ASSERT_GT(count, 1);

@@ -29,13 +29,16 @@ tolerance::ToleranceSet setOf(tolerance::Rule rule = tolerance::Rule::Simple)
 readings::Reading letOff(int note, double millimetres)
 {
     const auto value = Length::millimetres(millimetres);
-    return {.place = {Quantity::LetOff, Note(note), 1}, .value = value, .typed = units::exactDecimal(value)};
+    return {.place = {Quantity::LetOff, Note(note), 1},
+            .value = value,
+            .typed = units::exactDecimal(value),
+            .person = "Ada"};
 }
 
 /// Notes rising from A0, judged, and weighed with a gauge of this expanded uncertainty.
 JudgedPass passWith(double uncertainty, const std::vector<double> &values, const tolerance::ToleranceSet &set)
 {
-    JudgedPass pass{.instrument = 3, .pass = 30, .person = "Ada"};
+    JudgedPass pass{.instrument = 3, .pass = 30};
     for (std::size_t note = 0; note < values.size(); ++note)
         pass.readings.push_back(letOff(static_cast<int>(note) + 1, values[note]));
     pass.judgement =
