@@ -99,6 +99,7 @@ void InstrumentForm::addStory(QFormLayout *form)
     m_condition = addText(form, tr("Condition as received"), "instrumentCondition");
     m_owner = addLine(form, tr("Owner"), "instrumentOwner", tr("stays out of the record unless you ask for it"));
     m_remark = addText(form, tr("Remark"), "instrumentRemark");
+    m_remark->setPlaceholderText(tr("stays in the workshop; no record prints it"));
 }
 
 void InstrumentForm::fill()

@@ -97,7 +97,7 @@ void PassForm::addFields(QFormLayout *form, catalogue::ActionKind action)
     form->addRow(QString(), m_offered);
     m_celsius = addLine(form, tr("Temperature, °C"), "passCelsius");
     m_humidity = addLine(form, tr("Relative humidity, %"), "passHumidity");
-    m_remark = addLine(form, tr("Remark"), "passRemark");
+    m_remark = addLine(form, tr("Remark"), "passRemark", tr("the record prints it"));
 }
 
 void PassForm::fill()

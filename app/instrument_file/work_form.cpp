@@ -60,7 +60,7 @@ void WorkForm::addFields(QFormLayout *form)
     m_departure->setObjectName("workDeparture");
     form->addRow(QString(), m_departure);
     m_why = addLine(form, tr("Why it departs"), "workWhy");
-    m_remark = addLine(form, tr("Remark"), "workRemark");
+    m_remark = addLine(form, tr("Remark"), "workRemark", tr("the record prints it"));
     connect(m_departure, &QCheckBox::toggled, m_why, &QWidget::setEnabled);
 }
 

@@ -104,7 +104,8 @@ void MainWindow::acceptItems(const std::vector<review::Item> &items)
 
 void MainWindow::sendItemsBack(const std::vector<review::Item> &items)
 {
-    decide(items, tr("Send back"), tr("What is to be done?"), &logbook::Logbook::sendBack);
+    decide(items, tr("Send back"), tr("What is to be done? It stays in the workshop; no record prints it."),
+           &logbook::Logbook::sendBack);
 }
 
 void MainWindow::changeState()
@@ -145,8 +146,10 @@ void MainWindow::signPass()
         return tellFaults(tr("The pass was not signed"),
                           {outcome::Fault{.problem = "choose first what the instrument is judged by"}});
     const auto remark = m_prompts.askText(
-        this,
-        {tr("Sign the pass"), passAndPerson(*m_workshop) + '\n' + tr("A remark to the signature; may be empty"), {}});
+        this, {tr("Sign the pass"),
+               passAndPerson(*m_workshop) + '\n' +
+                   tr("A remark to the signature; may be empty. It stays in the logbook; no record prints it."),
+               {}});
     if (!remark)
         return;
     const auto made = m_workshop->book().signPass(m_workshop->pass()->pass.id, *m_workshop->set(),

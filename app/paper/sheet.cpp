@@ -48,10 +48,26 @@ void Sheet::later(Deed deed)
 
 void Sheet::paragraph(const QString &text, const TextStyle &style)
 {
-    const TextBlock block(text, style, body().width());
-    needRoom(block.height());
+    TextBlock block(text, style, body().width());
+    const double step = style.size * style.leading;
+    while (block.height() > room()) {
+        if (const double here = heightBeforeBreak(block.height(), step, room()); here > 0) {
+            auto [fits, rest] = block.split(here);
+            place(fits);
+            block = std::move(rest);
+        } else if (room() >= fullRoom()) {
+            break; // higher than a page, and in lines of such a size that it cannot break
+        }
+        newPage();
+    }
+    place(block);
+    skip(style.size * 0.5);
+}
+
+void Sheet::place(const TextBlock &block)
+{
     later([block, at = QPointF(body().left(), m_y)](QPainter &painter) { block.paint(painter, at); });
-    skip(block.height() + style.size * 0.5);
+    skip(block.height());
 }
 
 void Sheet::heading(const QString &text)

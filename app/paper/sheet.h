@@ -45,6 +45,7 @@ public:
     /// Later, on the page that is being set now.
     void later(Deed deed);
 
+    /// Breaks where it is long and the page has too little room for it.
     void paragraph(const QString &text, const TextStyle &style = bodyText);
     void heading(const QString &text);
     /// Starts a chapter on a fresh page and remembers where it stands.
@@ -59,6 +60,8 @@ public:
     void paintPage(int page, QPainter &painter) const; ///< page from 1
 
 private:
+    void place(const TextBlock &block);
+
     QSizeF m_page;
     double m_y = 0;
     std::vector<std::vector<Deed>> m_pages;

@@ -76,6 +76,32 @@ QString drawable(const QString &text)
     return shown;
 }
 
+namespace {
+
+constexpr int mostLinesUnbroken = 6;
+constexpr int linesBeforeBreak = 3;
+constexpr int linesBehindBreak = 2;
+constexpr double aHair = 0.01; ///< sums of line heights are no whole numbers
+
+bool mayBreak(double height, double step)
+{
+    return height > mostLinesUnbroken * step + aHair;
+}
+
+} // namespace
+
+double heightBeforeBreak(double height, double step, double room)
+{
+    if (!mayBreak(height, step) || room < linesBeforeBreak * step)
+        return 0;
+    return std::min(room, height - linesBehindBreak * step) + aHair;
+}
+
+double leastBeforeBreak(double height, double step)
+{
+    return mayBreak(height, step) ? linesBeforeBreak * step : height;
+}
+
 TextBlock::TextBlock(const QString &text, const TextStyle &style, double width, Qt::Alignment alignment)
     : m_style(style)
 {
@@ -95,7 +121,7 @@ std::pair<TextBlock, TextBlock> TextBlock::split(double height) const
     first.m_lines.erase(first.m_lines.begin() + lines, first.m_lines.end());
     first.m_height = taken;
     rest.m_lines.erase(rest.m_lines.begin(), rest.m_lines.begin() + lines);
-    rest.m_height -= taken;
+    rest.m_height = static_cast<double>(rest.m_lines.size()) * step;
     for (Line &line : rest.m_lines)
         line.baseline.ry() -= taken;
     return {first, rest};

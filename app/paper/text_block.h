@@ -29,6 +29,12 @@ struct TextStyle {
 /// What no font at hand can draw stands as U+FFFD: a page built to PDF/A points at no missing glyph.
 [[nodiscard]] QString drawable(const QString &text);
 
+/// How much of a text of this height stands before the break where a page has `room` left, in lines of height `step`:
+/// at least three lines, and two behind the break. 0: it goes to the next page whole, as anything short does.
+[[nodiscard]] double heightBeforeBreak(double height, double step, double room);
+/// The least room that a text of this height asks for where it may break so.
+[[nodiscard]] double leastBeforeBreak(double height, double step);
+
 class TextBlock {
 public:
     TextBlock() = default;

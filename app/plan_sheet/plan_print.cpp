@@ -43,7 +43,7 @@ void setRails(Sheet &sheet, const PrintInput &input, const std::set<std::string>
     Table table(sheet, columns(), benchText);
     for (const action::RailMove &rail : input.plan.rails)
         table.row({box(done, itemOf(rail)), notesOf(rail), byText(rail, input.form), {}, nameOf(rail)});
-    table.rule();
+    table.end();
 }
 
 /// One table for every group: as one walks the action.
@@ -60,7 +60,7 @@ void setMoves(Sheet &sheet, const PrintInput &input, const std::set<std::string>
                        {},
                        howText(move, input.form)});
         }
-        table.rule();
+        table.end();
     }
 }
 

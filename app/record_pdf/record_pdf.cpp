@@ -71,6 +71,12 @@ void paintFrame(QPainter &painter, const Sheet &sheet, int page, const Context &
                            Qt::AlignRight);
     number.paint(painter, {body.left(), body.bottom() + 20});
     TextBlock(issued, quietText, body.width()).paint(painter, {body.left(), body.bottom() + 20});
+    if (context.hasStandIns)
+        TextBlock(
+            Record::tr("\ufffd stands for a letter that the type of this document does not have. The files inside "
+                       "it hold what was typed."),
+            smallText, body.width())
+            .paint(painter, {body.left(), body.bottom() + 33});
     if (page > 1)
         TextBlock(titleOf(context), quietText, body.width()).paint(painter, {body.left(), body.top() - 30});
 }
@@ -118,7 +124,9 @@ QByteArray makeRecordPdf(const sale_record::SaleRecord &record, const RecordPdfO
 {
     const LanguageInForce language(options.words);
     const auto shown = inTradeWords(record);
-    const Context context{shown, options, wording::formOf(record.asLeft.pass, options.locale)};
+    const QString said = fromCore(exchange::recordJson(record));
+    const Context context{shown, options, wording::formOf(record.asLeft.pass, options.locale),
+                          paper::drawable(said) != said};
     Sheet sheet(paper::pointsOf(sizeOf(options.paper)));
     setPages(sheet, context);
     const auto frame = [&](QPainter &painter, int page) { paintFrame(painter, sheet, page, context); };

@@ -60,8 +60,7 @@ OrderedJson instrumentTree(const instrument::Instrument &instrument)
     putList(json, "stringing", fittingsTree(instrument.stringing));
     putList(json, "dampers", fittingsTree(instrument.dampers));
     putText(json, "condition", instrument.condition);
-    putText(json, "remark", instrument.remark);
-    return json;
+    return json; // its remark is the workshop's own
 }
 
 OrderedJson climateTree(const readings::Climate &climate)

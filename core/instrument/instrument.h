@@ -47,7 +47,7 @@ struct Instrument {
     std::vector<Fitting> dampers{};
     std::string condition{}; ///< as received, in the shop's words
     std::string owner{};     ///< kept out of the record unless asked for
-    std::string remark{};
+    std::string remark{};    ///< for the workshop itself; never in the record
     State state = State::TakenIn;
     /// Built-in id or name of the tolerance set in force, and its whole text as chosen (JSON of the contract,
     /// §4): a set edited later does not change what an instrument was judged by. Empty: none chosen yet.

@@ -4,6 +4,34 @@
 <context>
     <name>Record</name>
     <message>
+        <source>Keys are named with their octave: C4 is middle C, A#4 the black key right above A4.</source>
+        <translation>Tasten heißen international: C4 ist das eingestrichene C, B das deutsche H, A# das deutsche B; die Ziffer nennt die Oktave.</translation>
+    </message>
+    <message>
+        <source>Looked through and signed by %1 on %2.</source>
+        <translation>Durchgesehen und abgezeichnet von %1 am %2.</translation>
+    </message>
+    <message>
+        <source>Remark: %1</source>
+        <translation>Bemerkung: %1</translation>
+    </message>
+    <message>
+        <source>Remark on the readings of %1: %2</source>
+        <translation>Bemerkung zu den Messwerten vom %1: %2</translation>
+    </message>
+    <message>
+        <source>Remarks on single readings</source>
+        <translation>Bemerkungen zu einzelnen Messwerten</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>� stands for a letter that the type of this document does not have. The files inside it hold what was typed.</source>
+        <translation>� steht für ein Zeichen, das die Schrift dieses Dokuments nicht hat. Die Dateien darin enthalten, was getippt wurde.</translation>
+    </message>
+    <message>
         <source>%1: uncertainty %2 (k = 2), from the gauge study of “%3”, %4.</source>
         <translation>%1: Unsicherheit %2 (k = 2), aus der Messmittelstudie von „%3“, %4.</translation>
     </message>

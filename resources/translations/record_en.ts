@@ -4,6 +4,34 @@
 <context>
     <name>Record</name>
     <message>
+        <source>Keys are named with their octave: C4 is middle C, A#4 the black key right above A4.</source>
+        <translation>Keys are named with their octave: C4 is middle C, A#4 the black key right above A4.</translation>
+    </message>
+    <message>
+        <source>Looked through and signed by %1 on %2.</source>
+        <translation>Looked through and signed by %1 on %2.</translation>
+    </message>
+    <message>
+        <source>Remark: %1</source>
+        <translation>Remark: %1</translation>
+    </message>
+    <message>
+        <source>Remark on the readings of %1: %2</source>
+        <translation>Remark on the readings of %1: %2</translation>
+    </message>
+    <message>
+        <source>Remarks on single readings</source>
+        <translation>Remarks on single readings</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>value</translation>
+    </message>
+    <message>
+        <source>� stands for a letter that the type of this document does not have. The files inside it hold what was typed.</source>
+        <translation>� stands for a letter that the type of this document does not have. The files inside it hold what was typed.</translation>
+    </message>
+    <message>
         <source>%1: uncertainty %2 (k = 2), from the gauge study of “%3”, %4.</source>
         <translation>%1: uncertainty %2 (k = 2), from the gauge study of “%3”, %4.</translation>
     </message>

@@ -59,18 +59,11 @@ QString thenAndNow(const EarlierConcession &one, const Context &context)
     return then + QStringLiteral("\u00a0\u2192\u00a0") + valueText(one.valueNow, context);
 }
 
-/// `cells` with the list of notes at their second place, in rows of bounded height: a table breaks between rows only.
-void setNotes(Table &table, QStringList cells, const QStringList &notes, const Context &context)
+/// A decimal comma asks for another sign between the values.
+QString listOf(const QStringList &notes, const Context &context)
 {
-    constexpr qsizetype most = 16;
-    // A decimal comma asks for another sign between the values.
     const bool decimalComma = context.form.locale.decimalPoint() == QLatin1String(",");
-    const QString between = decimalComma ? QStringLiteral("; ") : QStringLiteral(", ");
-    for (qsizetype at = 0; at < notes.size(); at += most) {
-        cells[1] = notes.mid(at, most).join(between) + (at + most < notes.size() ? between.trimmed() : QString());
-        table.row(cells, {true});
-        cells = {QString(), QString()};
-    }
+    return notes.join(decimalComma ? QStringLiteral("; ") : QStringLiteral(", "));
 }
 
 QString byWhom(const Concession &one, const Context &context)
@@ -101,11 +94,11 @@ void setOfThisPass(Sheet &sheet, const Context &context)
         QStringList notes;
         for (const Concession *each : group)
             notes << noteAndValue(*each, context);
-        setNotes(table,
-                 {context.headOf(one.quantity), QString(), QString(), fromCore(one.reason), byWhom(one, context)},
-                 notes, context);
+        table.row({context.headOf(one.quantity), listOf(notes, context), QString(), fromCore(one.reason),
+                   byWhom(one, context)},
+                  {true});
     }
-    table.rule();
+    table.end();
     sheet.skip(8);
 }
 
@@ -129,16 +122,12 @@ void setStanding(Sheet &sheet, const Context &context)
         QStringList notes;
         for (const EarlierConcession *each : group)
             notes << thenAndNow(*each, context);
-        setNotes(table,
-                 {context.headOf(one.made.quantity), QString(), QString(), fromCore(one.made.reason),
-                  passText(one.pass, context) + QLatin1Char('\n') + byWhom(one.made, context)},
-                 notes, context);
+        table.row({context.headOf(one.made.quantity), listOf(notes, context), QString(), fromCore(one.made.reason),
+                   passText(one.pass, context) + QLatin1Char('\n') + byWhom(one.made, context)},
+                  {true});
     }
-    table.rule();
-    sheet.skip(6);
-    sheet.paragraph(Record::tr("Each value is the one that was accepted; the arrow leads to the newest reading since, "
-                               "where there is one."),
-                    quietText);
+    table.end({Record::tr("Each value is the one that was accepted; the arrow leads to the newest reading since, "
+                          "where there is one.")});
 }
 
 QString fateText(Fate fate)
@@ -173,7 +162,7 @@ void setSettled(Sheet &sheet, const Context &context)
                    passText(one.pass, context) + QLatin1Char('\n') + byWhom(one.made, context)},
                   {true});
     }
-    table.rule();
+    table.end();
     sheet.skip(8);
 }
 

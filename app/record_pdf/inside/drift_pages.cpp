@@ -54,7 +54,7 @@ QString mostText(const Drift &drift, const Context &context)
                                     signedFigure(drift.mostChange, drift.quantity, context));
 }
 
-void setTable(Sheet &sheet, const Context &context)
+void setTable(Sheet &sheet, const Context &context, const QString &note)
 {
     const QString none = QStringLiteral("\u2013");
     Table table(sheet, {{QString(), 96},
@@ -72,8 +72,7 @@ void setTable(Sheet &sheet, const Context &context)
                    drift.moved ? QString::number(*drift.moved) : none, mostText(drift, context), QString(),
                    wayText(drift.way)},
                   {drift.section.empty()});
-    table.rule();
-    sheet.skip(6);
+    table.end({note});
 }
 
 } // namespace
@@ -88,17 +87,18 @@ void setDrift(Sheet &sheet, const Context &context)
     };
     sheet.heading(Record::tr("What moved since it was left"));
     sheet.paragraph(Record::tr("Climate on both days. %1 %2").arg(day(since->before), day(context.record.asLeft.pass)));
+    if (!since->before.remark.empty())
+        sheet.paragraph(Record::tr("Remark on the readings of %1: %2")
+                            .arg(dayText(since->before.began, context.options.locale), fromCore(since->before.remark)));
     if (since->changes.empty()) {
         sheet.paragraph(Record::tr("No note was read on both days."));
         return;
     }
-    setTable(sheet, context);
-    sheet.paragraph(
-        Record::tr("A change is told apart from none where it is larger than the expanded uncertainty "
-                   "(k = 2) of a difference of two readings, which stands under \u201ctold apart from\u201d. "
-                   "The mean of many notes is held against the same figure: what a gauge has wrong, it has "
-                   "wrong on every note alike."),
-        quietText);
+    setTable(sheet, context,
+             Record::tr("A change is told apart from none where it is larger than the expanded uncertainty "
+                        "(k = 2) of a difference of two readings, which stands under \u201ctold apart from\u201d. "
+                        "The mean of many notes is held against the same figure: what a gauge has wrong, it has "
+                        "wrong on every note alike."));
 }
 
 } // namespace hammerline::record_pdf

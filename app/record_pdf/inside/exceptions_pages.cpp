@@ -72,7 +72,7 @@ void setMeasured(Sheet &sheet, const Context &context)
               << wording::verdictSentence(verdict, context.form);
         table.row(cells, {true, false, verdict.status == Status::Out});
     }
-    table.rule();
+    table.end();
     sheet.skip(10);
 }
 
@@ -88,7 +88,7 @@ void setMissing(Sheet &sheet, const Context &context)
     Table table(sheet, {{Record::tr("measure"), 100}, {Record::tr("how many"), 60}, {Record::tr("notes"), 0}});
     for (const auto &[quantity, notes] : missing)
         table.row({wording::nameOf(quantity), QString::number(notes.size()), noteRuns(notes)});
-    table.rule();
+    table.end();
 }
 
 using NotesOfFault = std::map<QString, std::vector<keyboard::Note>>;
@@ -129,7 +129,7 @@ void setFelt(Sheet &sheet, const Context &context)
             cells << runsOf(found, fault);
         table.row(cells << runsOf(left, fault));
     }
-    table.rule();
+    table.end();
 }
 
 bool anyMeasured(const Context &context)

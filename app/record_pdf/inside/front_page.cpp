@@ -79,7 +79,7 @@ QString stateSentence(const Context &context)
 {
     const auto &record = context.record;
     QString sentence = Record::tr("measures that this workshop promises are where they should be, as measured on %1.")
-                           .arg(dayText(record.asLeft.pass.began, context.options.locale));
+                           .arg(dayText(record.asLeft.pass.began, context.options.locale).replace(' ', QChar::Nbsp));
     if (context.hasBefore())
         sentence += QLatin1Char(' ') + Record::tr("When the instrument came in, %1 of %2 were.")
                                            .arg(sale_record::pairsInsideOf(*record.asFound))
@@ -134,7 +134,9 @@ void setPicture(Sheet &sheet, const Context &context, double pictures)
     sheet.paragraph(
         Record::tr("Each key carries a small gauge with its worst measure on it: inside the grey field it is where "
                    "it should be; above or below the field it is too large or too small. A broken outline was not "
-                   "measured. A small step at a key's edge: the key differs much from its neighbour."),
+                   "measured. A small step at a key's edge: the key differs much from its neighbour.") +
+            QLatin1Char(' ') +
+            Record::tr("Keys are named with their octave: C4 is middle C, A#4 the black key right above A4."),
         quietText);
     sheet.skip(4);
 }
@@ -248,7 +250,7 @@ void setMeanings(Sheet &sheet, const Context &context, double height)
             cells << countOf(*context.record.asFound, quantity);
         table.row(cells << countOf(context.record.asLeft, quantity));
     }
-    table.rule();
+    table.end();
     sheet.skip(8);
 }
 
@@ -298,6 +300,12 @@ void setRest(Sheet &sheet, const Context &context)
     sheet.skip(restHeight(context, sheet.body().width()));
 }
 
+QString signedSentence(const sale_record::Signature &signature, const QLocale &locale)
+{
+    return Record::tr("Looked through and signed by %1 on %2.")
+        .arg(fromCore(signature.person), dayText(signature.at, locale));
+}
+
 TextBlock footOfFrontPage(const Sheet &sheet, const Context &context)
 {
     QString text =
@@ -309,6 +317,8 @@ TextBlock footOfFrontPage(const Sheet &sheet, const Context &context)
                                        .arg(context.record.revision())
                                        .arg(replaces->revision)
                                        .arg(dayText(replaces->issued, context.options.locale));
+    if (!context.record.signatures.empty())
+        text += QLatin1Char('\n') + signedSentence(context.record.signatures.back(), context.options.locale);
     if (const auto &seal = context.options.seal)
         text += QLatin1Char('\n') + Record::tr("Sealed by %1. Fingerprint of the certificate (SHA-256):\n%2")
                                         .arg(seal->name, seal->fingerprint);

@@ -70,7 +70,7 @@ void setPasses(Sheet &sheet, const Context &context)
          [](const PassPart &part) { return QString::number(part.readings.size()); });
     if (std::ranges::any_of(parts, [](const PassPart *part) { return !part->pass.remark.empty(); }))
         line(Record::tr("remark"), [](const PassPart &part) { return fromCore(part.pass.remark); });
-    table.rule();
+    table.end();
     sheet.skip(8);
 }
 
@@ -109,7 +109,7 @@ void setBuild(Sheet &sheet, const Context &context)
     setSections(table, instrument.sections);
     setFittings(table, Record::tr("stringing"), instrument.stringing);
     setFittings(table, Record::tr("dampers"), instrument.dampers);
-    table.rule();
+    table.end();
     sheet.skip(8);
 }
 
@@ -120,7 +120,7 @@ void setDefinitions(Sheet &sheet, const Context &context)
     Table table(sheet, {{Record::tr("measure"), 90}, {Record::tr("how it is measured"), 0}}, style);
     for (const catalogue::Quantity quantity : quantitiesOf(context.record))
         table.row({wording::nameOf(quantity), wording::definitionOf(quantity)}, {true});
-    table.rule();
+    table.end();
     sheet.skip(8);
 }
 

@@ -15,6 +15,7 @@ struct Context {
     const sale_record::SaleRecord &record;
     const RecordPdfOptions &options;
     wording::NumberForm form{};
+    bool hasStandIns = false; ///< letters that no font at hand can draw: paper::drawable
 
     [[nodiscard]] bool hasBefore() const { return record.asFound.has_value(); }
     /// "As found" and "As left", or whatever the purpose of the pass was.

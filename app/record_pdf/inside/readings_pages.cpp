@@ -94,25 +94,57 @@ bool sectionEndsAt(const Context &context, keyboard::Note note)
                                [note](const keyboard::Section &section) { return section.notes.last == note; });
 }
 
+constexpr double rowHeight = cellText.size * cellText.leading + 3;
+constexpr double headHeight = 36;
+
+int notesOnAFullPage(const Sheet &sheet)
+{
+    return static_cast<int>((sheet.fullRoom() - 84) / rowHeight); // head and chapter left out
+}
+
+int dividedUp(int count, int by)
+{
+    return (count + by - 1) / by;
+}
+
+/// How many notes stand on each of the pages that they need, the first of which may be begun already: split evenly.
+std::vector<int> sharesOf(const Sheet &sheet, int notes)
+{
+    const int pages = dividedUp(notes, notesOnAFullPage(sheet));
+    std::vector<int> shares{
+        std::min(dividedUp(notes, pages), static_cast<int>((sheet.room() - headHeight) / rowHeight))};
+    for (int left = notes - shares.front(), more = pages - 1; left > 0; --more) {
+        shares.push_back(more > 0 ? dividedUp(left, more) : left);
+        left -= shares.back();
+    }
+    return shares;
+}
+
 void setGroup(Sheet &sheet, const std::vector<catalogue::Quantity> &group, const Context &context)
 {
     const keyboard::Compass compass = context.record.instrument.compass;
-    constexpr double rowHeight = cellText.size * cellText.leading + 3;
-    // Notes split evenly over the pages they need, head and chapter left out.
-    const int most = static_cast<int>((sheet.fullRoom() - 84) / rowHeight);
-    const int pages = (compass.count() + most - 1) / most;
-    const int each = (compass.count() + pages - 1) / pages;
-    for (int first = compass.first.number(); first <= compass.last.number(); first += each) {
-        if (first != compass.first.number())
+    int note = compass.first.number();
+    for (const int share : sharesOf(sheet, compass.count())) {
+        if (note != compass.first.number())
             sheet.newPage();
         Table table(sheet, columnsFor(sheet, group, context), cellText);
-        for (int note = first; note < std::min(first + each, compass.last.number() + 1); ++note) {
+        for (const int end = note + share; note < end; ++note) {
             setNote(table, group, keyboard::Note(note), context);
             if (sectionEndsAt(context, keyboard::Note(note)))
                 table.rule();
         }
-        table.rule();
+        table.end();
     }
+}
+
+/// What the chapter needs of a page to begin there: so many notes that it takes no more pages than on a fresh one.
+double roomToBegin(const Sheet &sheet, const QString &legend, const Context &context)
+{
+    const int notes = context.record.instrument.compass.count();
+    const int most = notesOnAFullPage(sheet);
+    const int first = notes - (dividedUp(notes, most) - 1) * most;
+    constexpr double heading = 70;
+    return heading + TextBlock(legend, quietText, sheet.body().width()).height() + headHeight + first * rowHeight;
 }
 
 /// Quantities split evenly into groups that fit the width of the paper.
@@ -132,19 +164,44 @@ std::vector<std::vector<catalogue::Quantity>> groupsFor(const Sheet &sheet, cons
     return groups;
 }
 
+/// What was remarked on single readings: the files inside say it, so the pages do.
+void setRemarks(Sheet &sheet, const Context &context)
+{
+    std::vector<std::pair<QString, const sale_record::PassPart *>> parts{{context.leftName(), &context.record.asLeft}};
+    if (context.hasBefore())
+        parts.insert(parts.begin(), {context.foundName(), &*context.record.asFound});
+    std::vector<QStringList> rows;
+    for (const auto &[name, part] : parts)
+        for (const readings::Reading &reading : part->readings)
+            if (!reading.remark.empty())
+                rows.push_back({fromCore(reading.place.note.name()), wording::nameOf(reading.place.quantity), name,
+                                wording::amountText(reading.value, context.form), QString(), fromCore(reading.remark)});
+    if (rows.empty())
+        return;
+    sheet.heading(Record::tr("Remarks on single readings"));
+    Table table(sheet, {{Record::tr("note"), 34},
+                        {Record::tr("measure"), 90},
+                        {Record::tr("pass"), 74},
+                        {Record::tr("value"), 60, Qt::AlignRight},
+                        {QString(), 6},
+                        {Record::tr("remark"), 0}});
+    for (const QStringList &row : rows)
+        table.row(row, {true});
+    table.end();
+}
+
 } // namespace
 
 void setReadings(Sheet &sheet, const Context &context)
 {
-    sheet.chapter(readingsChapter());
-    sheet.paragraph(
-        Record::tr(
-            "\u25b2 out, above the upper limit \u00b7 \u25bc out, below the lower limit \u00b7 ~ inside, but close to "
-            "a "
-            "limit \u00b7 u uneven with its lower neighbour \u00b7 * mean of more than one take \u00b7 missing: "
-            "promised "
-            "and not read. A thin line marks a section break. Every take stands in the files inside this document."),
-        quietText);
+    const QString legend = Record::tr(
+        "\u25b2 out, above the upper limit \u00b7 \u25bc out, below the lower limit \u00b7 ~ inside, but close to "
+        "a "
+        "limit \u00b7 u uneven with its lower neighbour \u00b7 * mean of more than one take \u00b7 missing: "
+        "promised "
+        "and not read. A thin line marks a section break. Every take stands in the files inside this document.");
+    sheet.chapterHere(readingsChapter(), roomToBegin(sheet, legend, context));
+    sheet.paragraph(legend, quietText);
     bool first = true;
     for (const auto &group : groupsFor(sheet, context)) {
         if (!first)
@@ -152,6 +209,7 @@ void setReadings(Sheet &sheet, const Context &context)
         first = false;
         setGroup(sheet, group, context);
     }
+    setRemarks(sheet, context);
 }
 
 } // namespace hammerline::record_pdf

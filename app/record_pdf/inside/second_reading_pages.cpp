@@ -48,7 +48,7 @@ void setFindings(Sheet &sheet, const Context &context, const SecondReading &told
                    signedFigure(finding.agreement->meanChange, finding.quantity, context),
                    agreementText(finding, context)},
                   {true});
-    table.rule();
+    table.end();
     sheet.skip(6);
 }
 
@@ -67,6 +67,8 @@ void setSecondReadings(Sheet &sheet, const Context &context)
                             .arg(told.check.seed)
                             .arg(noteRuns(told.check.notes)));
         setFindings(sheet, context, told);
+        if (!told.pass.remark.empty())
+            sheet.paragraph(Record::tr("Remark: %1").arg(fromCore(told.pass.remark)));
     }
     sheet.paragraph(
         Record::tr(

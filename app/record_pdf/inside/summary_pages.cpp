@@ -80,6 +80,7 @@ void setStates(Sheet &sheet, const Context &context)
         table.row(QStringList{head, context.leftName()} + passCells(context.record.asLeft, quantity, context), {true});
         table.rule();
     }
+    table.end();
     sheet.skip(8);
 }
 
@@ -160,12 +161,9 @@ void setChanges(Sheet &sheet, const Context &context)
                    signedFigure(change.meanChange, quantity, context), interval(change, quantity, context),
                    counted(change.mended), counted(change.spoiled)},
                   {true});
-    table.rule();
-    sheet.skip(6);
-    sheet.paragraph(
-        Record::tr("Mended: out before and no longer out. Spoiled: the reverse. The interval is that of a paired "
-                   "comparison (Student, two-sided)."),
-        quietText);
+    table.end(
+        {Record::tr("Mended: out before and no longer out. Spoiled: the reverse. The interval is that of a paired "
+                    "comparison (Student, two-sided).")});
 }
 
 charts::ChartData chartOf(catalogue::Quantity quantity, const Context &context)

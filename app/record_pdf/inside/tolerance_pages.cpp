@@ -83,12 +83,9 @@ void setLimits(Sheet &sheet, const Context &context)
         setPoints(table, entry.sharps, Record::tr("sharps"), entry, entry.naturals.empty() ? head : QString(), context);
         table.rule();
     }
-    sheet.skip(6);
-    sheet.paragraph(
-        Record::tr(
-            "Between two notes named here the values lie on a straight line by note number; beyond the outermost "
-            "they stay."),
-        quietText);
+    table.end({Record::tr(
+        "Between two notes named here the values lie on a straight line by note number; beyond the outermost "
+        "they stay.")});
 }
 
 QString uncertaintyText(const Entry &entry, const Context &context)
@@ -114,14 +111,12 @@ void setRules(Sheet &sheet, const Context &context)
                    entry.step ? wording::amountText(*entry.step, context.form) : none},
                   {true});
     }
-    table.rule();
-    sheet.skip(6);
+    QStringList notes;
     for (const tolerance::Rule rule : rules)
-        sheet.paragraph(ruleText(rule), quietText);
-    sheet.paragraph(
-        Record::tr("A step is the difference from the nearest lower note that was read, at most four notes below, of "
-                   "the same colour where keys are compared, and not across a section break."),
-        quietText);
+        notes << ruleText(rule);
+    notes << Record::tr("A step is the difference from the nearest lower note that was read, at most four notes below, "
+                        "of the same colour where keys are compared, and not across a section break.");
+    table.end(notes);
 }
 
 } // namespace

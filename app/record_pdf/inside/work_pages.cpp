@@ -46,7 +46,7 @@ void setWork(Sheet &sheet, const Context &context)
         table.row({dayOf(entry, context.options.locale), workText(entry), rangeText(entry),
                    joined({fromCore(entry.material), fromCore(entry.remark)}),
                    joined({fromCore(entry.person), tookText(entry)})});
-    table.rule();
+    table.end();
     sheet.skip(8);
 }
 
@@ -61,7 +61,7 @@ void setDepartures(Sheet &sheet, const Context &context)
     Table table(sheet, {{Record::tr("work"), 150}, {Record::tr("notes"), 90}, {Record::tr("why"), 0}}, tableText);
     for (const WorkEntry &entry : departures)
         table.row({workText(entry), rangeText(entry), fromCore(entry.why)}, {true});
-    table.rule();
+    table.end();
     sheet.skip(8);
 }
 
@@ -97,10 +97,7 @@ void setConditions(Sheet &sheet, const Context &context)
                        conditionText(conditions, Moment::AsItLeaves, area)},
                       {true});
     }
-    table.rule();
-    sheet.skip(6);
-    sheet.paragraph(Record::tr("By the workshop's eye on the day, on five steps from unserviceable (1) to as new (5)."),
-                    quietText);
+    table.end({Record::tr("By the workshop's eye on the day, on five steps from unserviceable (1) to as new (5).")});
 }
 
 QString captionOf(const dossier::Photograph &photograph)
@@ -118,11 +115,29 @@ void setPhotograph(Sheet &sheet, const Context &context, const dossier::Photogra
 {
     if (photograph == nullptr)
         return;
-    sheet.later([picture = pictureOf(context.record, *photograph), caption = captionBlock(photograph, place.width()),
-                 place](QPainter &painter) {
+    sheet.later([picture = pictureOf(context.record, *photograph), place](QPainter &painter) {
         paintPicture(painter, place, picture);
-        caption.paint(painter, place.bottomLeft() + QPointF(0, captionGap));
     });
+}
+
+/// Both below their photographs; what is longer than the page goes on behind the break.
+void setCaptions(Sheet &sheet, TextBlock left, TextBlock right, double rightAt)
+{
+    const auto set = [&](const TextBlock &block, double x) {
+        sheet.later(
+            [block, at = QPointF(sheet.body().left() + x, sheet.y())](QPainter &painter) { block.paint(painter, at); });
+    };
+    while (std::max(left.height(), right.height()) > 0) {
+        auto [leftHere, leftRest] = left.split(sheet.room());
+        auto [rightHere, rightRest] = right.split(sheet.room());
+        set(leftHere, 0);
+        set(rightHere, rightAt);
+        sheet.skip(std::max(leftHere.height(), rightHere.height()));
+        left = std::move(leftRest);
+        right = std::move(rightRest);
+        if (std::max(left.height(), right.height()) > 0)
+            sheet.newPage();
+    }
 }
 
 void setPhotographs(Sheet &sheet, const Context &context)
@@ -136,13 +151,17 @@ void setPhotographs(Sheet &sheet, const Context &context)
     sheet.needRoom(height + 70); // the heading stands over a picture
     sheet.heading(Record::tr("Photographs"));
     for (const dossier::PhotographPair &pair : pairs) {
-        const double captions = captionGap + std::max(captionBlock(pair.received, width).height(),
-                                                      captionBlock(pair.leaving, width).height());
-        sheet.needRoom(height + captions);
+        const TextBlock received = captionBlock(pair.received, width);
+        const TextBlock leaving = captionBlock(pair.leaving, width);
+        sheet.needRoom(
+            height + captionGap +
+            paper::leastBeforeBreak(std::max(received.height(), leaving.height()), quietText.size * quietText.leading));
         const QRectF left(sheet.body().left(), sheet.y(), width, height);
         setPhotograph(sheet, context, pair.received, left);
         setPhotograph(sheet, context, pair.leaving, left.translated(width + gap, 0));
-        sheet.skip(height + captions + 10);
+        sheet.skip(height + captionGap);
+        setCaptions(sheet, received, leaving, width + gap);
+        sheet.skip(10);
     }
 }
 

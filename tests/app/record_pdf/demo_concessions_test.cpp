@@ -1,11 +1,8 @@
 // What the lead of the invented workshop accepted in an earlier pass is told on the record of a later one: on the
 // pages, in the data, in either language.
 
-#include "record_file.h"
+#include "demo_record.h"
 
-#include "demo_workshop/write_logbook.h"
-#include "logbook/logbook.h"
-#include "record_pdf/record_input.h"
 #include "record_pdf/record_language.h"
 #include "support/json_schema.h"
 
@@ -21,31 +18,8 @@ namespace {
 using sale_record::EarlierConcession;
 using sale_record::Fate;
 
-class DemoConcessions : public RecordFile {
+class DemoConcessions : public DemoRecord {
 protected:
-    static void SetUpTestSuite()
-    {
-        m_shop = std::make_unique<QTemporaryDir>();
-        EXPECT_TRUE(demo_workshop::writeLogbook(demo_workshop::makeWorkshop(),
-                                                {.path = m_shop->filePath("shop.hammerline").toStdString(),
-                                                 .overwrite = false,
-                                                 .scratchPath = m_shop->filePath("scratch").toStdString(),
-                                                 .drawer = {}}));
-    }
-    static void TearDownTestSuite() { m_shop.reset(); }
-
-    /// The record of an instrument as the command would make it.
-    static sale_record::SaleRecord recordOf(const std::string &name)
-    {
-        const auto book =
-            logbook::Logbook::open(m_shop->filePath("shop.hammerline").toStdString(), logbook::Access::ReadOnly);
-        const auto all = book.instruments();
-        const auto found = std::ranges::find(all, name, &instrument::Instrument::name);
-        EXPECT_NE(found, all.end());
-        const readings::Instant at = std::chrono::sys_days(std::chrono::year(2026) / 3 / 4);
-        return sale_record::assemble(recordInputOf(book, *found, {at, "Lead One", "1.0", {}}).value()).value();
-    }
-
     static std::vector<EarlierConcession> withFate(const sale_record::SaleRecord &record, Fate fate)
     {
         std::vector<EarlierConcession> found;
@@ -53,8 +27,6 @@ protected:
                              [fate](const EarlierConcession &one) { return one.fate == fate; });
         return found;
     }
-
-    inline static std::unique_ptr<QTemporaryDir> m_shop;
 };
 
 TEST_F(DemoConcessions, OfAnEarlierPassThatStillStandAreToldWithPassDayPersonAndReason)
