@@ -12,32 +12,32 @@ namespace {
 using decisions::StandingChange;
 
 /// Words that stay in the workshop, each with its own mark.
-const std::vector<const char *> kept{"KEPT-INSTRUMENT", "KEPT-SENT-BACK", "KEPT-SIGNATURE", "KEPT-OWNER", "KEPT-SALE"};
+const std::vector<const char *> kept{"KEPTINSTRUMENT", "KEPTSENTBACK", "KEPTSIGNATURE", "KEPTOWNER", "KEPTSALE"};
 
 /// Words that the record prints.
-const std::vector<const char *> told{"TOLD-CONCESSION", "TOLD-REOPENED", "TOLD-PASS",
-                                     "TOLD-READING",    "TOLD-WORK",     "TOLD-AGAIN"};
+const std::vector<const char *> told{"TOLDCONCESSION", "TOLDREOPENED", "TOLDPASS",
+                                     "TOLDREADING",    "TOLDWORK",     "TOLDAGAIN"};
 
 sale_record::RecordInput inputWithWords()
 {
     auto input = fullInput();
     auto &[pass, readings] = input.passes.back();
     const auto day = input.issued;
-    input.instrument.remark = "KEPT-INSTRUMENT";
-    input.instrument.owner = "KEPT-OWNER";
-    input.dossier.sale.remark = "KEPT-SALE";
-    input.dossier.work.front().remark = "TOLD-WORK";
-    input.concessions.front().reason = "TOLD-CONCESSION";
-    pass.remark = "TOLD-PASS";
-    readings.front().remark = "TOLD-READING";
+    input.instrument.remark = "KEPTINSTRUMENT";
+    input.instrument.owner = "KEPTOWNER";
+    input.dossier.sale.remark = "KEPTSALE";
+    input.dossier.work.front().remark = "TOLDWORK";
+    input.concessions.front().reason = "TOLDCONCESSION";
+    pass.remark = "TOLDPASS";
+    readings.front().remark = "TOLDREADING";
     const readings::Reading &read = readings.front();
     input.decided[pass.id].sentBack = {
-        {read.place.quantity, read.place.note, decisions::Kind::Out, read.value, "KEPT-SENT-BACK", "Lead One", day}};
-    input.decided[pass.id].standing = {{StandingChange::Change::Signed, 1, "Lead One", day, "KEPT-SIGNATURE"},
-                                       {StandingChange::Change::Reopened, 2, "Lead One", day, "TOLD-REOPENED"},
-                                       {StandingChange::Change::Signed, 2, "Lead One", day, "KEPT-SIGNATURE"}};
+        {read.place.quantity, read.place.note, decisions::Kind::Out, read.value, "KEPTSENTBACK", "Lead One", day}};
+    input.decided[pass.id].standing = {{StandingChange::Change::Signed, 1, "Lead One", day, "KEPTSIGNATURE"},
+                                       {StandingChange::Change::Reopened, 2, "Lead One", day, "TOLDREOPENED"},
+                                       {StandingChange::Change::Signed, 2, "Lead One", day, "KEPTSIGNATURE"}};
     sale_record::SpotCheckPass again{.pass = pass, .readings = {read}, .check = {.checked = pass.id, .seed = 11}};
-    again.pass.remark = "TOLD-AGAIN";
+    again.pass.remark = "TOLDAGAIN";
     again.check.notes = {read.place.note};
     again.check.quantities = {read.place.quantity};
     input.spotChecks = {again};
@@ -85,7 +85,7 @@ TEST_F(KeptBack, ARecheckTellsWhatWasRemarkedOnTheDayItIsHeldAgainst)
     recheck.second.front().remark.clear();
     input.passes.push_back(recheck);
     makeOf(sale_record::assemble(input).value(), {});
-    EXPECT_TRUE(text().simplified().contains("Remark on the readings of 3 March 2026: TOLD-PASS"));
+    EXPECT_TRUE(text().simplified().contains("Remark on the readings of 3 March 2026: TOLDPASS"));
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 #include "record_pdf/record_language.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <gmock/gmock.h>
 
@@ -144,7 +145,9 @@ TEST_F(PageBreaks, OneReasonForManyNotesLeavesNoHoleInTheList)
         concession.reason = tallText(12).replace('\n', ' ').toStdString();
         input.concessions.push_back(concession);
     }
-    makeOf(sale_record::assemble(input).value(), {});
+    auto record = sale_record::assemble(input).value();
+    record.exceptions.clear(); // the list begins at the top of a page
+    makeOf(record, {});
     const QStringList lines = text().split(QLatin1Char('\n'));
     const auto first = lines.indexOf(QRegularExpression(".*A0.2\\.10, A#0.2\\.10.*"));
     const auto last = lines.indexOf(QRegularExpression(".*C8.2\\.10.*"), first);
