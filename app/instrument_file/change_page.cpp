@@ -133,9 +133,8 @@ ChangePage::ChangePage(QWidget *parent)
     m_table->setFont(wording::font(wording::TextSize::Small)); // eleven columns beside the workshop's panel
     m_table->verticalHeader()->setDefaultSectionSize(2 * m_table->fontMetrics().height());
     auto *head = new wording::WrapRow(2 * wording::gridStep);
-    for (QWidget *part :
-         std::initializer_list<QWidget *>{new QLabel(tr("Before:")), m_before, new QLabel(tr("After:")), m_after})
-        head->addWidget(part);
+    head->addPair(new QLabel(tr("Before:")), m_before);
+    head->addPair(new QLabel(tr("After:")), m_after);
     auto *column = columnOf(this);
     column->addLayout(head);
     column->addWidget(m_table, 1);
@@ -194,7 +193,8 @@ void ChangePage::fillTable()
 /// No higher than its rows, so that the words have the rest.
 void ChangePage::fitHeight()
 {
-    const int rows = m_table->verticalHeader()->length() + m_table->horizontalHeader()->sizeHint().height();
+    const QHeaderView &heads = *m_table->horizontalHeader();
+    const int rows = m_table->verticalHeader()->length() + std::max(heads.sizeHint().height(), heads.minimumHeight());
     m_table->setMaximumHeight(rows + m_table->horizontalScrollBar()->sizeHint().height() + wording::gridStep);
 }
 

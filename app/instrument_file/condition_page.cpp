@@ -17,6 +17,8 @@ namespace hammerline::instrument_file {
 namespace {
 
 constexpr int columnsOfMoment = 2;
+constexpr int rowsOfArea = 2;      ///< the second is used where the width is scarce
+constexpr int lettersAbreast = 90; ///< of body text, from which on words stand beside their step
 
 int columnOfMoment(dossier::Moment moment)
 {
@@ -32,29 +34,51 @@ QLabel *makeHead(const QString &text)
 
 } // namespace
 
-ConditionPage::ConditionPage(QWidget *parent) : QWidget(parent)
+ConditionPage::ConditionPage(QWidget *parent) : QWidget(parent), m_grid(new QGridLayout)
 {
     auto *column = columnOf(this);
     column->addWidget(makeHint(tr("What was seen on the day, in the workshop's own words. Each field is stored when it "
                                   "is left.")));
-    auto *grid = new QGridLayout;
-    grid->setHorizontalSpacing(3 * wording::gridStep);
-    grid->setVerticalSpacing(2 * wording::gridStep);
+    m_grid->setHorizontalSpacing(3 * wording::gridStep);
+    m_grid->setVerticalSpacing(2 * wording::gridStep);
     for (const auto moment : {dossier::Moment::AsReceived, dossier::Moment::AsItLeaves}) {
-        grid->addWidget(makeHead(wording::nameOf(moment)), 0, columnOfMoment(moment), 1, columnsOfMoment);
-        grid->setColumnStretch(columnOfMoment(moment) + 1, 100);
+        m_grid->addWidget(makeHead(wording::nameOf(moment)), 0, columnOfMoment(moment), 1, columnsOfMoment);
+        m_grid->setColumnStretch(columnOfMoment(moment) + 1, 100);
     }
     for (int area = 0; area < dossier::areas; ++area) {
-        grid->addWidget(new QLabel(wording::nameOf(static_cast<dossier::Area>(area))), area + 1, 0);
+        m_grid->addWidget(new QLabel(wording::nameOf(static_cast<dossier::Area>(area))), 1 + rowsOfArea * area, 0);
         for (const auto moment : {dossier::Moment::AsReceived, dossier::Moment::AsItLeaves})
-            addFields(grid, {moment, static_cast<dossier::Area>(area)});
+            addFields({moment, static_cast<dossier::Area>(area)});
     }
-    grid->setColumnStretch(grid->columnCount(), 1); // what is left where the fields are at their widest
-    column->addLayout(grid);
+    m_grid->setColumnStretch(m_grid->columnCount(), 1); // what is left where the fields are at their widest
+    arrange(false);
+    column->addLayout(m_grid);
     column->addStretch(1);
 }
 
-void ConditionPage::addFields(QGridLayout *grid, const dossier::ConditionPlace &place)
+/// Words beside their step, or below it.
+void ConditionPage::arrange(bool narrow)
+{
+    m_narrow = narrow;
+    for (const auto &[place, fields] : m_fields) {
+        const int row = 1 + rowsOfArea * static_cast<int>(place.area), column = columnOfMoment(place.moment);
+        m_grid->removeWidget(fields.grade);
+        m_grid->removeWidget(fields.words);
+        m_grid->addWidget(fields.grade, row, column, 1, narrow ? columnsOfMoment : 1);
+        m_grid->addWidget(fields.words, row + (narrow ? 1 : 0), column + (narrow ? 0 : 1), 1,
+                          narrow ? columnsOfMoment : 1);
+    }
+}
+
+void ConditionPage::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    const bool narrow = width() < lettersAbreast * fontMetrics().averageCharWidth();
+    if (narrow != m_narrow)
+        arrange(narrow);
+}
+
+void ConditionPage::addFields(const dossier::ConditionPlace &place)
 {
     const QString name = wording::nameOf(place.area) + ", " + wording::nameOf(place.moment).toLower();
     const QString id =
@@ -69,8 +93,6 @@ void ConditionPage::addFields(QGridLayout *grid, const dossier::ConditionPlace &
     fields.words->setAccessibleName(tr("%1: in words").arg(name));
     fields.words->setMaxLength(2000);
     fields.words->setMaximumWidth(widestLine(*fields.words));
-    grid->addWidget(fields.grade, static_cast<int>(place.area) + 1, columnOfMoment(place.moment));
-    grid->addWidget(fields.words, static_cast<int>(place.area) + 1, columnOfMoment(place.moment) + 1);
     connect(fields.grade, &QComboBox::currentIndexChanged, this, [this, place] { tell(place); });
     connect(fields.words, &QLineEdit::editingFinished, this, [this, place] { tell(place); });
     m_fields[place] = fields;

@@ -24,14 +24,20 @@ signals:
     /// A field was left or a step chosen, and says something else than was shown.
     void said(const hammerline::dossier::ConditionPlace &place, const hammerline::dossier::Condition &condition);
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
     struct Fields {
         QComboBox *grade = nullptr;
         QLineEdit *words = nullptr;
     };
-    void addFields(QGridLayout *grid, const dossier::ConditionPlace &place);
+    void addFields(const dossier::ConditionPlace &place);
+    void arrange(bool narrow);
     void tell(const dossier::ConditionPlace &place);
 
+    QGridLayout *m_grid;
+    bool m_narrow = false; ///< the words stand below their step
     std::map<dossier::ConditionPlace, Fields> m_fields;
     dossier::Conditions m_shown;
 };

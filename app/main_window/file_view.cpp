@@ -4,6 +4,7 @@
 #include "instrument_file/photograph_copy.h"
 #include "instrument_file/photograph_form.h"
 #include "instrument_file/work_form.h"
+#include "wording/name_bar.h"
 #include "wording/wording.h"
 
 #include <QBoxLayout>
@@ -14,13 +15,27 @@
 
 namespace hammerline::main_window {
 
+namespace {
+
+/// Pages whose names are all seen.
+class NamedPages : public QTabWidget {
+public:
+    NamedPages()
+    {
+        setTabBar(new wording::NameBar(wording::TextSize::Body));
+        setDocumentMode(true);
+    }
+};
+
+} // namespace
+
 using dossier::Photograph;
 using dossier::WorkEntry;
 
 FileView::FileView(Workshop &workshop, QWidget *parent)
     : QWidget(parent),
       m_workshop(workshop),
-      m_pages(new QTabWidget),
+      m_pages(new NamedPages),
       m_work(new instrument_file::WorkPage),
       m_condition(new instrument_file::ConditionPage),
       m_photographs(new instrument_file::PhotographPage),
@@ -29,7 +44,6 @@ FileView::FileView(Workshop &workshop, QWidget *parent)
       m_changes(new instrument_file::ChangePage)
 {
     m_pages->setObjectName("filePages");
-    m_pages->setDocumentMode(true);
     m_pages->addTab(m_work, tr("Work"));
     m_pages->addTab(m_condition, tr("Condition"));
     m_pages->addTab(m_photographs, tr("Photographs"));

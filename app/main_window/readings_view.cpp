@@ -9,6 +9,8 @@
 #include <QSignalBlocker>
 #include <QTableView>
 
+#include <algorithm>
+
 namespace hammerline::main_window {
 
 namespace {
@@ -26,15 +28,21 @@ QTableView *makeTable(QAbstractItemModel *model, const char *name, const QString
     return table;
 }
 
-/// As tall as its rows, and the bar where they are wider than the window.
-void fitHeight(QTableView *table)
+constexpr int leastRows = 5;        ///< of the readings, that are seen below their heads
+constexpr int leastSummaryRows = 2; ///< of the summary
+
+/// What a table takes beside its rows: its heads, and the bar where they are wider than the window.
+int heightAround(const QTableView &table)
 {
-    int height = table->horizontalHeader()->sizeHint().height() + 2;
-    if (table->horizontalHeader()->length() > table->viewport()->width())
-        height += table->horizontalScrollBar()->sizeHint().height();
-    for (int row = 0; row < table->model()->rowCount(); ++row)
-        height += table->rowHeight(row);
-    table->setFixedHeight(height);
+    const bool barred = table.horizontalHeader()->length() > table.viewport()->width();
+    return table.horizontalHeader()->sizeHint().height() + 2 +
+           (barred ? table.horizontalScrollBar()->sizeHint().height() : 0);
+}
+
+int heightOfRows(const QTableView &table, int most)
+{
+    const QHeaderView &rows = *table.verticalHeader();
+    return heightAround(table) + std::min(rows.length(), most * rows.defaultSectionSize());
 }
 
 } // namespace
@@ -50,7 +58,6 @@ ReadingsView::ReadingsView(Workshop &workshop, QWidget *parent)
 {
     m_summaryTable->verticalHeader()->hide();
     m_summaryTable->setSelectionMode(QAbstractItemView::NoSelection);
-    m_summaryTable->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_summaryTable->verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + 2 * wording::gridStep);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + wording::gridStep);
@@ -90,7 +97,7 @@ void ReadingsView::fill()
     m_summaryTable->setVisible(!empty && m_summary->rowCount() > 0);
     m_summaryTable->resizeColumnsToContents();
     m_table->resizeColumnsToContents();
-    fitHeight(m_summaryTable);
+    fitHeights();
     followSelection();
 }
 
@@ -111,10 +118,22 @@ void ReadingsView::followSelection()
     m_table->viewport()->update();
 }
 
+/// The summary is as tall as its rows, but leaves room for some of the readings and is scrolled then.
+void ReadingsView::fitHeights()
+{
+    m_table->setMinimumHeight(heightOfRows(*m_table, leastRows));
+    const int whole = heightOfRows(*m_summaryTable, m_summary->rowCount());
+    const QMargins margins = layout()->contentsMargins();
+    const int room = height() - margins.top() - margins.bottom() - layout()->spacing() - m_table->minimumHeight();
+    const int shown = std::min(whole, std::max(room, heightOfRows(*m_summaryTable, leastSummaryRows)));
+    m_summaryTable->setVerticalScrollBarPolicy(shown < whole ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
+    m_summaryTable->setFixedHeight(shown);
+}
+
 void ReadingsView::resizeEvent(QResizeEvent *event)
 {
     QWidget::resizeEvent(event);
-    fitHeight(m_summaryTable);
+    fitHeights();
 }
 
 void ReadingsView::showEvent(QShowEvent *event)

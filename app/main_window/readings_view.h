@@ -27,6 +27,7 @@ protected:
 private:
     void fill();
     void fillIfSeen();
+    void fitHeights();
     void followSelection();
 
     Workshop &m_workshop;

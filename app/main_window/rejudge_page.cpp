@@ -5,6 +5,7 @@
 #include "main_window/rejudge_words.h"
 #include "main_window/shop_parts.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QComboBox>
@@ -65,10 +66,9 @@ RejudgePage::RejudgePage(Workshop &workshop, QWidget *parent)
     connect(&m_workshop, &Workshop::readingsChanged, this, &RejudgePage::followLogbook);
 }
 
-QHBoxLayout *RejudgePage::makeChoices()
+QLayout *RejudgePage::makeChoices()
 {
-    auto *row = new QHBoxLayout;
-    row->setSpacing(2 * wording::gridStep);
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
     m_set = addBox(row, tr("Judge by"), "rejudgeSet");
     m_which = addBox(row, tr("Passes"), "rejudgeWhich");
     for (const auto &[which, words] : {std::pair(shop::Which::All, tr("all")),
@@ -80,12 +80,9 @@ QHBoxLayout *RejudgePage::makeChoices()
     m_by->addItems({tr("quantity"), tr("instrument")});
     for (QComboBox *box : {m_set, m_which}) { // a set may have any name
         box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        box->setMinimumContentsLength(box == m_set ? leastLetters : leastLetters - 2);
+        box->setMinimumContentsLength(box == m_set ? mostLetters : leastLetters - 2);
     }
-    m_set->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    m_set->setMaximumWidth(mostLetters * fontMetrics().averageCharWidth());
-    row->setStretchFactor(m_set, 1);
-    row->addStretch(1);
+    m_set->setMinimumWidth(leastLetters * fontMetrics().averageCharWidth());
     connect(m_set, &QComboBox::activated, this, &RejudgePage::chooseSet);
     connect(m_which, &QComboBox::currentIndexChanged, this, &RejudgePage::judgeAnew);
     connect(m_by, &QComboBox::currentIndexChanged, this, &RejudgePage::fill);
@@ -308,7 +305,7 @@ void RejudgePage::fill()
     m_table->setSortingEnabled(false);
     m_model->show(byInstrument() ? tr("Instrument") : tr("Quantity"), std::move(rows));
     m_table->resizeColumnsToContents();
-    m_table->setMaximumHeight(heightOfRows(*m_table));
+    fitHeight(m_table);
     m_table->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     m_table->setSortingEnabled(true);
     emit filled();

@@ -17,7 +17,7 @@
 #include <vector>
 
 class QComboBox;
-class QHBoxLayout;
+class QLayout;
 class QLabel;
 class QTableView;
 
@@ -46,7 +46,7 @@ protected:
     void showEvent(QShowEvent *event) override;
 
 private:
-    QHBoxLayout *makeChoices();
+    QLayout *makeChoices();
     void offerSets();
     void offer(exchange::NamedSet set, const QString &pattern);
     void chooseSet(int row);

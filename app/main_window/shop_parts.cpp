@@ -1,25 +1,24 @@
 #include "main_window/shop_parts.h"
 
 #include "wording/palette.h"
+#include "wording/wrap_row.h"
 
-#include <QBoxLayout>
 #include <QComboBox>
 #include <QHeaderView>
 #include <QLabel>
 #include <QScrollBar>
 #include <QTableView>
 
+#include <algorithm>
+
 namespace hammerline::main_window {
 
-QComboBox *addBox(QHBoxLayout *row, const QString &label, const char *name)
+QComboBox *addBox(wording::WrapRow *row, const QString &label, const char *name)
 {
     auto *box = new QComboBox;
     box->setObjectName(name);
     box->setAccessibleName(label);
-    auto *words = new QLabel(label + ':');
-    words->setBuddy(box);
-    row->addWidget(words);
-    row->addWidget(box);
+    row->addPair(new QLabel(label + ':'), box);
     return box;
 }
 
@@ -39,10 +38,14 @@ void dressFigures(QTableView *table)
     table->verticalHeader()->setDefaultSectionSize(2 * table->fontMetrics().height());
 }
 
-int heightOfRows(const QTableView &table)
+void fitHeight(QTableView *table)
 {
-    return table.verticalHeader()->length() + table.horizontalHeader()->sizeHint().height() +
-           table.horizontalScrollBar()->sizeHint().height() + wording::gridStep;
+    constexpr int leastRows = 4;
+    const QHeaderView &rows = *table->verticalHeader();
+    const int around = table->horizontalHeader()->sizeHint().height() +
+                       table->horizontalScrollBar()->sizeHint().height() + wording::gridStep;
+    table->setMaximumHeight(rows.length() + around);
+    table->setMinimumHeight(std::min(rows.length(), leastRows * rows.defaultSectionSize()) + around);
 }
 
 } // namespace hammerline::main_window

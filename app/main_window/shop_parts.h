@@ -4,16 +4,19 @@
 #include <QString>
 
 class QComboBox;
-class QHBoxLayout;
 class QTableView;
+
+namespace hammerline::wording {
+class WrapRow;
+}
 
 namespace hammerline::main_window {
 
-/// A box with its label before it, at the end of the row.
-[[nodiscard]] QComboBox *addBox(QHBoxLayout *row, const QString &label, const char *name);
+/// A box with its label before it, at the end of the row; no line ends between the two.
+[[nodiscard]] QComboBox *addBox(wording::WrapRow *row, const QString &label, const char *name);
 /// Rows of figures: small type, whole rows chosen, nothing drawn around them.
 void dressFigures(QTableView *table);
-/// No higher than its rows, so that the chart has the rest.
-[[nodiscard]] int heightOfRows(const QTableView &table);
+/// No higher than its rows, so that the chart has the rest, and no lower than a few of them.
+void fitHeight(QTableView *table);
 
 } // namespace hammerline::main_window

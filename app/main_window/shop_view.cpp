@@ -4,6 +4,7 @@
 #include "main_window/rejudge_page.h"
 #include "main_window/shop_parts.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QButtonGroup>
@@ -47,7 +48,7 @@ QTableWidget *makeTable()
     return table;
 }
 
-QPushButton *makeButton(QHBoxLayout *row, const QString &text, const char *name)
+QPushButton *makeButton(QLayout *row, const QString &text, const char *name)
 {
     auto *button = new QPushButton(text);
     button->setObjectName(name);
@@ -94,7 +95,10 @@ QWidget *ShopView::makeFigures()
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2 * wording::gridStep);
     auto *row = new QHBoxLayout;
-    m_by = addBox(row, tr("By"), "shopBy");
+    row->setSpacing(2 * wording::gridStep);
+    auto *by = new wording::WrapRow(2 * wording::gridStep);
+    m_by = addBox(by, tr("By"), "shopBy");
+    row->addLayout(by);
     m_by->addItems({tr("person"), tr("quantity"), tr("month")});
     row->addWidget(m_total, 1);
     column->addLayout(row);
@@ -105,10 +109,9 @@ QWidget *ShopView::makeFigures()
     return page;
 }
 
-QHBoxLayout *ShopView::makeFilters()
+QLayout *ShopView::makeFilters()
 {
-    auto *row = new QHBoxLayout;
-    row->setSpacing(2 * wording::gridStep);
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
     m_from = addBox(row, tr("From"), "shopFrom");
     m_to = addBox(row, tr("To"), "shopTo");
     for (QComboBox *box : {m_from, m_to})
@@ -122,15 +125,13 @@ QHBoxLayout *ShopView::makeFilters()
         connect(box, &QComboBox::currentIndexChanged, this, &ShopView::fill);
         connect(box, &QComboBox::currentIndexChanged, m_rejudge, [this] { m_rejudge->ask(filter()); });
     }
-    row->addStretch(1);
     row->addWidget(m_progress);
     return row;
 }
 
-QHBoxLayout *ShopView::makeFoot()
+QLayout *ShopView::makeFoot()
 {
-    auto *row = new QHBoxLayout;
-    row->setSpacing(2 * wording::gridStep);
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
     const auto add = [&](const QString &text, const char *name, ShopQuestion question) {
         auto *button = new QRadioButton(text);
         button->setObjectName(name);
@@ -145,7 +146,6 @@ QHBoxLayout *ShopView::makeFoot()
         m_pages->setCurrentIndex(asksAboutSets() ? 1 : 0);
         fill();
     });
-    row->addStretch(1);
     m_export = makeButton(row, tr("Export the table…"), "shopExport");
     m_save = makeButton(row, tr("Save the chart…"), "shopSaveChart");
     connect(m_export, &QPushButton::clicked, this, &ShopView::exportTable);
@@ -299,7 +299,7 @@ void ShopView::fillTable()
         }
     }
     m_table->resizeColumnsToContents();
-    m_table->setMaximumHeight(heightOfRows(*m_table));
+    fitHeight(m_table);
     m_table->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     m_table->setSortingEnabled(true);
 }

@@ -14,8 +14,8 @@
 
 class QButtonGroup;
 class QComboBox;
-class QHBoxLayout;
 class QLabel;
+class QLayout;
 class QPushButton;
 class QStackedWidget;
 class QTableWidget;
@@ -43,8 +43,8 @@ protected:
 
 private:
     QWidget *makeFigures();
-    QHBoxLayout *makeFilters();
-    QHBoxLayout *makeFoot();
+    QLayout *makeFilters();
+    QLayout *makeFoot();
     void beginIfSeen();
     void readSlice();
     void tellProgress();

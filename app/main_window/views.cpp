@@ -3,12 +3,11 @@
 #include "main_window/edited_bar.h"
 #include "study_desk/study_desk.h"
 #include "wording/counted.h"
-#include "wording/palette.h"
+#include "wording/name_bar.h"
 
 #include <QBoxLayout>
 #include <QScrollArea>
 #include <QStackedWidget>
-#include <QTabBar>
 
 namespace hammerline::main_window {
 
@@ -16,7 +15,7 @@ Views::Views(Workshop &workshop, QWidget *parent)
     : QWidget(parent),
       m_workshop(workshop),
       m_watch(workshop, this),
-      m_names(new QTabBar),
+      m_names(new wording::NameBar(wording::TextSize::Heading)),
       m_stack(new QStackedWidget),
       m_trouble(new TroubleBar),
       m_bench(new bench::BenchView),
@@ -31,9 +30,6 @@ Views::Views(Workshop &workshop, QWidget *parent)
 {
     m_names->setObjectName("viewNames");
     m_names->setAccessibleName(tr("Views"));
-    m_names->setDrawBase(false);
-    m_names->setExpanding(false);
-    m_names->setFont(wording::font(wording::TextSize::Heading));
     m_bench->setObjectName("bench");
     add(m_bench, tr("Bench"));
     add(m_chart, tr("Charts"));

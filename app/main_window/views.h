@@ -15,8 +15,10 @@
 #include <QWidget>
 
 class QStackedWidget;
-class QTabBar;
 
+namespace hammerline::wording {
+class NameBar;
+}
 namespace hammerline::study_desk {
 class StudyDesk;
 }
@@ -66,7 +68,7 @@ private:
     Workshop &m_workshop;
     EditedWatch m_watch;
     wording::NumberForm m_form;
-    QTabBar *m_names;
+    wording::NameBar *m_names;
     QStackedWidget *m_stack;
     TroubleBar *m_trouble;
     bench::BenchView *m_bench;

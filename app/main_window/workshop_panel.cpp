@@ -182,7 +182,7 @@ void WorkshopPanel::addPasses(QTreeWidgetItem *row)
     const auto add = [row](const readings::Pass &pass, const QString &text) {
         auto *child = new QTreeWidgetItem(row, {text});
         child->setData(0, passRole, QVariant::fromValue<qlonglong>(pass.id));
-        child->setToolTip(0, QString::fromStdString(pass.person));
+        child->setToolTip(0, pass.person.empty() ? text : text + "\n" + QString::fromStdString(pass.person));
     };
     for (const readings::Pass &pass : m_workshop.passesOf(instrument)) {
         const QString text = tr("%1, %2").arg(wording::nameOf(pass.purpose), dayOf(pass.began));

@@ -4,6 +4,7 @@
 
 #include "wording/palette.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QComboBox>
@@ -39,7 +40,7 @@ void shiftPoints(tolerance::Points &points, units::Amount low, units::Amount tar
 
 } // namespace
 
-QBoxLayout *PlanSheet::makeLimits()
+QLayout *PlanSheet::makeLimits()
 {
     m_limitOf->setObjectName("planLimitOf");
     m_limitOf->setAccessibleName(tr("Quantity whose limits are tried"));
@@ -47,20 +48,18 @@ QBoxLayout *PlanSheet::makeLimits()
     dressShift(*m_target, "planTarget", tr("Move the target by"));
     dressShift(*m_upper, "planUpper", tr("Move the upper limit by"));
     m_limitWords->setObjectName("planLimitWords");
-    auto *row = new QHBoxLayout;
-    row->setSpacing(2 * wording::gridStep);
-    const auto add = [row](const QString &text, QWidget *field) {
-        auto *label = new QLabel(text);
-        label->setBuddy(field);
-        row->addWidget(label);
-        row->addWidget(field);
-    };
+    m_limitWords->setWordWrap(true);
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
+    const auto add = [row](const QString &text, QWidget *field) { row->addPair(new QLabel(text), field); };
     add(tr("Try other li&mits:"), m_limitOf);
     add(tr("lower by"), m_lower);
     add(tr("target by"), m_target);
     add(tr("upper by"), m_upper);
-    row->addWidget(m_limitWords, 1);
-    return row;
+    auto *both = new QVBoxLayout;
+    both->setSpacing(wording::gridStep);
+    both->addLayout(row);
+    both->addWidget(m_limitWords);
+    return both;
 }
 
 void PlanSheet::fillLimits()

@@ -3,6 +3,7 @@
 #include "plan_sheet/work_clock.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QCheckBox>
@@ -20,6 +21,10 @@
 namespace hammerline::plan_sheet {
 
 namespace {
+
+constexpr int lettersOfSetup = 16;   ///< of a setup's name, that are seen at least
+constexpr int lettersOfColumns = 80; ///< below this many of body text in the width all stands in one column
+constexpr int leastRows = 5;         ///< of the moves, that are seen below their heads
 
 QTableView *makeTable(PlanModel *model)
 {
@@ -55,7 +60,8 @@ PlanSheet::PlanSheet(QWidget *parent)
       m_limitWords(new QLabel),
       m_clock(new WorkClock),
       m_tools(new QWidget),
-      m_adjustments(new QHBoxLayout)
+      m_middle(new QHBoxLayout),
+      m_adjustments(new wording::WrapRow(4 * wording::gridStep))
 {
     build();
     connectParts();
@@ -66,7 +72,6 @@ void PlanSheet::build()
 {
     setFocusProxy(m_table);
     m_headline->setObjectName("planHeadline");
-    m_headline->setFont(wording::font(wording::TextSize::Title));
     m_headline->setWordWrap(true);
     m_aside->setObjectName("planAside");
     m_aside->setAccessibleName(tr("What stays outside, what to fetch, what to measure again"));
@@ -79,20 +84,43 @@ void PlanSheet::build()
     tools->addLayout(makeChoices());
     tools->addLayout(m_adjustments);
     tools->addLayout(makeLimits());
-    tools->addWidget(m_clock, 0, Qt::AlignLeft);
-    auto *middle = new QHBoxLayout;
-    middle->setSpacing(4 * wording::gridStep);
-    middle->addWidget(m_table, 3);
-    middle->addWidget(m_aside, 2);
+    tools->addWidget(m_clock);
+    m_table->setMinimumHeight((leastRows + 1) * (fontMetrics().height() + 2 * wording::gridStep));
+    m_middle->setSpacing(4 * wording::gridStep);
+    m_middle->addWidget(m_table, 3);
+    m_middle->addWidget(m_aside, 2);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
     column->setSpacing(2 * wording::gridStep);
     column->addWidget(m_headline);
-    column->addWidget(m_tools);
-    column->addLayout(middle, 1);
+    column->addLayout(m_middle, 1);
+    arrange(false);
 }
 
-QBoxLayout *PlanSheet::makeChoices()
+/// One below the other, with the moves first; or the tools above them and what is said beside them.
+void PlanSheet::arrange(bool oneColumn)
+{
+    m_headline->setFont(wording::font(oneColumn ? wording::TextSize::Heading : wording::TextSize::Title));
+    auto *column = qobject_cast<QBoxLayout *>(layout());
+    column->removeWidget(m_tools);
+    m_middle->removeWidget(m_tools);
+    m_middle->setDirection(oneColumn ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    if (oneColumn)
+        m_middle->insertWidget(1, m_tools);
+    else
+        column->insertWidget(1, m_tools);
+    m_aside->setMinimumHeight(oneColumn ? m_table->minimumHeight() : 0);
+}
+
+void PlanSheet::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    const bool oneColumn = width() < lettersOfColumns * fontMetrics().averageCharWidth();
+    if (oneColumn != (m_middle->direction() == QBoxLayout::TopToBottom))
+        arrange(oneColumn);
+}
+
+QLayout *PlanSheet::makeChoices()
 {
     m_setup->setObjectName("planSetup");
     m_setup->setAccessibleName(tr("Action setup"));
@@ -102,8 +130,8 @@ QBoxLayout *PlanSheet::makeChoices()
     m_aim->addItem(tr("Closest to target"), static_cast<int>(action::Aim::Target));
     m_aim->setToolTip(tr("Least work: everything inside its limits in the fewest minutes. Closest to target: for a "
                          "first regulation, where every screw is turned anyway."));
-    auto *row = new QHBoxLayout;
-    row->setSpacing(2 * wording::gridStep);
+    m_setup->setMinimumWidth(lettersOfSetup * fontMetrics().averageCharWidth()); // a file may call it anything
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
     auto *edit = new QPushButton(tr("Set&up…"));
     edit->setObjectName("planEditSetup");
     edit->setToolTip(tr("Look at the setup and change it; a trial turn says what one turn does"));
@@ -111,26 +139,22 @@ QBoxLayout *PlanSheet::makeChoices()
     row->addWidget(m_setup);
     row->addWidget(edit);
     row->addWidget(m_aim);
-    row->addStretch(1);
-    row->addLayout(makeButtons());
+    addButtons(*row);
     return row;
 }
 
-QBoxLayout *PlanSheet::makeButtons()
+void PlanSheet::addButtons(QLayout &row)
 {
-    auto *row = new QHBoxLayout;
-    row->setSpacing(2 * wording::gridStep);
     const auto add = [&](const QString &text, const char *name, void (PlanSheet::*wanted)()) {
         auto *button = new QPushButton(text);
         button->setObjectName(name);
         connect(button, &QPushButton::clicked, this, wanted);
-        row->addWidget(button);
+        row.addWidget(button);
     };
     add(tr("Keep t&his plan"), "planKeep", &PlanSheet::keepWanted);
     add(tr("&Print…"), "planPrint", &PlanSheet::printWanted);
     add(tr("&Order…"), "planOrder", &PlanSheet::orderWanted);
     add(tr("&Fit targets…"), "planFit", &PlanSheet::fitWanted);
-    return row;
 }
 
 void PlanSheet::connectParts()
@@ -254,7 +278,6 @@ void PlanSheet::fillAdjustments()
     }
     if (!m_task)
         return;
-    m_adjustments->setSpacing(4 * wording::gridStep);
     m_adjustments->addWidget(new QLabel(tr("May be used:")));
     const auto add = [&](const QString &text, const QString &name, bool on, auto ruleOut) {
         auto *box = new QCheckBox(text);
@@ -283,7 +306,6 @@ void PlanSheet::fillAdjustments()
                 else
                     forbidden.everywhere.insert(which);
             });
-    m_adjustments->addStretch(1);
     orderTheTabs();
 }
 

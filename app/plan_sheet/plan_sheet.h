@@ -4,6 +4,8 @@
 // there at once. Moves are ticked off as they are done, with the time they took. The sheet computes from what it is
 // handed and writes nothing; who owns it stores and prints.
 //
+// Where the width is scarce all stands in one column, the moves first.
+//
 // Keys: the space bar ticks (on a heading: all of its moves), Enter goes to the note.
 
 #include "action/plan.h"
@@ -24,6 +26,7 @@ class QCheckBox;
 class QComboBox;
 class QDoubleSpinBox;
 class QLabel;
+class QLayout;
 class QPushButton;
 class QTableView;
 class QTextBrowser;
@@ -79,11 +82,15 @@ signals:
     void fitWanted();
     void orderWanted();
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
     void build();
-    [[nodiscard]] QBoxLayout *makeChoices();
-    [[nodiscard]] QBoxLayout *makeLimits();
-    [[nodiscard]] QBoxLayout *makeButtons();
+    [[nodiscard]] QLayout *makeChoices();
+    [[nodiscard]] QLayout *makeLimits();
+    void addButtons(QLayout &row);
+    void arrange(bool oneColumn);
     void connectParts();
     void fillSetups(std::vector<NamedSetup> setups);
     void fillAdjustments();
@@ -130,7 +137,8 @@ private:
     QLabel *m_limitWords;
     WorkClock *m_clock;
     QWidget *m_tools;
-    QBoxLayout *m_adjustments;
+    QBoxLayout *m_middle; ///< the moves and what is said beside or below them
+    QLayout *m_adjustments;
 };
 
 /// What the readings will be if all of the plan is done and the model holds: for the strip and the charts.

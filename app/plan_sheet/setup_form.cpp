@@ -7,6 +7,7 @@
 #include "units/parse_amount.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
+#include "wording/wrap_row.h"
 
 #include <QBoxLayout>
 #include <QComboBox>
@@ -15,6 +16,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QScreen>
 
 #include <cmath>
 
@@ -23,6 +25,8 @@ namespace hammerline::plan_sheet {
 namespace {
 
 using outcome::Fault;
+
+constexpr QSize usualSize{900, 680};
 
 QLineEdit *makeLine(const char *name, const QString &accessible, int letters)
 {
@@ -92,6 +96,7 @@ SetupForm::SetupForm(const action::Setup &known, const wording::NumberForm &form
 {
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(tr("Action setup"));
+    m_name->setMinimumWidth(24 * m_name->fontMetrics().averageCharWidth());
     build();
     show(known);
 }
@@ -118,48 +123,37 @@ void SetupForm::build()
     m_faults->setWordWrap(true);
     column->addWidget(m_faults);
     column->addLayout(makeFoot());
-    resize(900, 680);
+    resize((usualSize * wording::textScale()).boundedTo(screen()->availableSize()));
 }
 
-QBoxLayout *SetupForm::makeHead()
+QLayout *SetupForm::makeHead()
 {
-    auto *row = new QHBoxLayout;
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
     for (auto [text, line] : {std::pair(tr("&Name"), m_name), std::pair(tr("Lever &ratio"), m_ratio)}) {
-        auto *label = new QLabel(text);
-        label->setBuddy(line);
-        row->addWidget(label);
-        row->addWidget(line, line == m_name ? 1 : 0);
+        row->addPair(new QLabel(text), line);
     }
     auto *use = new QLabel(tr("used where no note tells its own"));
     use->setEnabled(false);
     row->addWidget(use);
-    row->addStretch(1);
     return row;
 }
 
-QBoxLayout *SetupForm::makeTrial()
+QLayout *SetupForm::makeTrial()
 {
     m_trialOf->setObjectName("trialOf");
     m_trialOf->setAccessibleName(tr("Adjustment that was turned"));
     m_turned->setPlaceholderText(QStringLiteral("1/4"));
     m_turned->setToolTip(tr("Turns one way count as plus, the other way as minus; the plan says “back” for minus."));
-    auto *label = new QLabel(tr("&Trial turn of"));
-    label->setBuddy(m_trialOf);
     auto *take = new QPushButton(tr("Work out one t&urn"));
     take->setObjectName("trialTake");
     take->setAutoDefault(false);
     connect(take, &QPushButton::clicked, this, &SetupForm::takeTrial);
-    auto *row = new QHBoxLayout;
-    row->addWidget(label);
-    row->addWidget(m_trialOf);
-    row->addWidget(new QLabel(tr("turned by")));
-    row->addWidget(m_turned);
-    row->addWidget(new QLabel(tr("before")));
-    row->addWidget(m_before);
-    row->addWidget(new QLabel(tr("after")));
-    row->addWidget(m_after);
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
+    row->addPair(new QLabel(tr("&Trial turn of")), m_trialOf);
+    row->addPair(new QLabel(tr("turned by")), m_turned);
+    row->addPair(new QLabel(tr("before")), m_before);
+    row->addPair(new QLabel(tr("after")), m_after);
     row->addWidget(take);
-    row->addStretch(1);
     return row;
 }
 

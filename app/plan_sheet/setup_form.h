@@ -13,6 +13,7 @@
 #include <optional>
 
 class QBoxLayout;
+class QLayout;
 class QComboBox;
 class QLineEdit;
 
@@ -45,8 +46,8 @@ public slots:
 
 private:
     void build();
-    [[nodiscard]] QBoxLayout *makeHead();
-    [[nodiscard]] QBoxLayout *makeTrial();
+    [[nodiscard]] QLayout *makeHead();
+    [[nodiscard]] QLayout *makeTrial();
     [[nodiscard]] QBoxLayout *makeRailButtons();
     [[nodiscard]] QBoxLayout *makeFoot();
     void show(const action::Setup &setup);

@@ -1,8 +1,8 @@
 #include "plan_sheet/work_clock.h"
 
 #include "wording/palette.h"
+#include "wording/wrap_row.h"
 
-#include <QBoxLayout>
 #include <QDoubleSpinBox>
 #include <QLabel>
 #include <QPushButton>
@@ -30,9 +30,8 @@ WorkClock::WorkClock(QWidget *parent)
     m_typed->setSpecialValueText(tr("by the clock"));
     auto *label = new QLabel(tr("next tick &took (min)"));
     label->setBuddy(m_typed);
-    auto *row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(2 * wording::gridStep);
+    auto *row = new wording::WrapRow(2 * wording::gridStep);
+    setLayout(row);
     row->addWidget(m_button);
     row->addWidget(m_time);
     row->addWidget(label);

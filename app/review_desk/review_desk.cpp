@@ -26,6 +26,8 @@ namespace {
 constexpr int lettersDecided = 32;
 constexpr int lettersOfWords = 24;
 constexpr int lettersOfName = 16;
+constexpr int leastRows = 3;       // that are seen below the heads
+constexpr int lettersOfTitle = 80; // of body text in the width, from which on the headline has the size of a title
 
 QTableView *makeTable(ItemModel *model, Scope scope)
 {
@@ -220,13 +222,16 @@ void ReviewDesk::giveRoom()
     const int natural = m_widths[static_cast<std::size_t>(words)];
     m_table->setColumnWidth(words, std::min(natural, std::max(lettersOfWords * letter, room - others)));
     const int lines = narrow ? 2 : 1;
-    m_table->verticalHeader()->setDefaultSectionSize(lines * m_table->fontMetrics().lineSpacing() +
-                                                     2 * wording::gridStep);
+    const int height = lines * m_table->fontMetrics().lineSpacing() + 2 * wording::gridStep;
+    m_table->verticalHeader()->setDefaultSectionSize(height);
+    m_table->setMinimumHeight(m_table->horizontalHeader()->sizeHint().height() + leastRows * height);
 }
 
 void ReviewDesk::resizeEvent(QResizeEvent *event)
 {
     QWidget::resizeEvent(event);
+    const bool titled = width() >= lettersOfTitle * fontMetrics().averageCharWidth();
+    m_headline->setFont(wording::font(titled ? wording::TextSize::Title : wording::TextSize::Heading));
     giveRoom();
 }
 

@@ -66,6 +66,7 @@ QMenu::item { padding: 6px 24px 6px 24px; }
 QMenu::item:disabled { color: %3; }
 QMenu::separator { height: 1px; background: %7; margin: 4px 0; }
 QTabBar::tab { background: %5; color: %8; padding: 6px 16px; border: none; border-bottom: 3px solid %5; }
+hammerline--wording--NameBar::tab { padding: 6px; }
 QTabBar::tab:selected { color: %2; border-bottom-color: %2; }
 QTabBar::tab:hover { color: %2; } QTabBar:focus { border: 1px solid %3; }
 QProgressBar { background: %7; border: none; } QProgressBar::chunk { background: %8; }

@@ -1,5 +1,8 @@
 #include "wording/wrap_row.h"
 
+#include <QBoxLayout>
+#include <QLabel>
+
 #include <algorithm>
 
 namespace hammerline::wording {
@@ -36,6 +39,18 @@ WrapRow::~WrapRow() = default;
 void WrapRow::addItem(QLayoutItem *item)
 {
     m_items.emplace_back(item);
+}
+
+void WrapRow::addPair(QLabel *label, QWidget *field)
+{
+    label->setBuddy(field);
+    auto *pair = new QWidget;
+    auto *side = new QHBoxLayout(pair);
+    side->setContentsMargins(0, 0, 0, 0);
+    side->setSpacing(m_gap);
+    side->addWidget(label);
+    side->addWidget(field, 1);
+    addWidget(pair);
 }
 
 int WrapRow::count() const

@@ -7,6 +7,8 @@
 #include <memory>
 #include <vector>
 
+class QLabel;
+
 namespace hammerline::wording {
 
 class WrapRow : public QLayout {
@@ -16,6 +18,8 @@ public:
     ~WrapRow() override;
 
     void addItem(QLayoutItem *item) override;
+    /// A field and its label, between which no line ends; the label is its buddy.
+    void addPair(QLabel *label, QWidget *field);
     [[nodiscard]] int count() const override;
     [[nodiscard]] QLayoutItem *itemAt(int index) const override;
     [[nodiscard]] QLayoutItem *takeAt(int index) override;

@@ -29,11 +29,13 @@ protected:
     }
 };
 
+constexpr int roomOfCell = 6 * wording::gridStep; ///< what the stylesheet and the style keep free beside a text
+
 /// What a column needs at least: its longest word, or so much of a long text that it is still read.
 int leastWidth(const QTableWidget &table, int column)
 {
     constexpr int fewestLetters = 12;
-    const int room = 4 * wording::gridStep;
+    const int room = roomOfCell;
     int least = 0;
     for (const QString &word : table.horizontalHeaderItem(column)->text().split(' '))
         least = std::max(least, table.horizontalHeader()->fontMetrics().horizontalAdvance(word) + room);
@@ -43,6 +45,20 @@ int leastWidth(const QTableWidget &table, int column)
                                              fewestLetters * table.fontMetrics().averageCharWidth()) +
                                         room);
     return least;
+}
+
+/// As high as the heads need that go on in further lines.
+void fitHeads(QTableWidget &table)
+{
+    QHeaderView &heads = *table.horizontalHeader();
+    int height = 0;
+    for (int column = 0; column < table.columnCount(); ++column) {
+        const QTableWidgetItem &head = *table.horizontalHeaderItem(column);
+        const QFontMetrics metrics(head.data(Qt::FontRole).isValid() ? head.font() : heads.font());
+        const QRect room(0, 0, table.columnWidth(column) - roomOfCell, 1 << 16);
+        height = std::max(height, metrics.boundingRect(room, Qt::TextWordWrap, head.text()).height());
+    }
+    heads.setMinimumHeight(height + 2 * wording::gridStep);
 }
 
 } // namespace
@@ -66,6 +82,7 @@ void fitColumns(QTableWidget *table)
         over -= gives;
     }
     table->horizontalHeader()->setStretchLastSection(true);
+    fitHeads(*table);
     table->resizeRowsToContents();
 }
 

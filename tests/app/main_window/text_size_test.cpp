@@ -1,9 +1,95 @@
 #include "app/main_window/window_desk.h"
 
 #include <QApplication>
+#include <QTabBar>
+#include <QTableView>
 
 namespace hammerline::main_window {
 namespace {
+
+/// On a small screen.
+class LargeText : public WindowDesk {
+protected:
+    ~LargeText() override { setScale(1); }
+    static void setScale(double scale)
+    {
+        wording::setTextScale(scale);
+        wording::applyTheme(*qApp, wording::Theme::Light);
+    }
+    /// Four quantities of the whole keyboard, some notes of each out.
+    void fillShop()
+    {
+        for (const auto &[quantity, middle] : {std::pair(catalogue::Quantity::Blow, 46.0),
+                                               {catalogue::Quantity::LetOff, 3.2},
+                                               {catalogue::Quantity::Drop, 1.8},
+                                               {catalogue::Quantity::Dip, 10.1}})
+            for (int note = 1; note <= 88; ++note) {
+                readings::Reading reading{.place = {quantity, keyboard::Note(note), 1}, .typed = "x"};
+                reading.value = units::Length::millimetres(middle + 0.05 * ((note * 29) % 21 - 10));
+                shop.book.enter(shop.pass.id, reading, shop.stamp());
+            }
+    }
+    [[nodiscard]] std::unique_ptr<MainWindow> smallWindow()
+    {
+        auto window = openWindow();
+        window->resize(1366, 768);
+        return window;
+    }
+    /// Rows that are seen whole without scrolling anything.
+    static int rowsSeen(const QTableView &table)
+    {
+        const QRect seen = table.viewport()->visibleRegion().boundingRect();
+        int rows = 0;
+        for (int row = 0; row < table.model()->rowCount(); ++row) {
+            const int top = table.rowViewportPosition(row);
+            rows += top >= seen.top() && top + table.rowHeight(row) <= seen.bottom() + 1 ? 1 : 0;
+        }
+        return rows;
+    }
+};
+
+TEST_F(LargeText, EveryNameOfAViewIsSeen)
+{
+    for (const double scale : {1.0, 1.5, 2.0}) {
+        setScale(scale);
+        const auto window = smallWindow();
+        trigger(*window, "viewShop");
+        QCoreApplication::processEvents();
+        const auto *names = part<QTabBar>(*window, "viewNames");
+        ASSERT_EQ(names->count(), 9);
+        for (int name = 0; name < names->count(); ++name) {
+            EXPECT_TRUE(names->rect().contains(names->tabRect(name))) << scale << ' ' << name;
+            EXPECT_GE(names->tabRect(name).width(), names->fontMetrics().horizontalAdvance(names->tabText(name)));
+        }
+        EXPECT_GE(names->font().pointSizeF(), 9 * scale);
+    }
+}
+
+TEST_F(LargeText, NamesOfViewsGrowAgainWithTheWindow)
+{
+    setScale(2);
+    const auto window = smallWindow();
+    window->resize(2560, 768);
+    QCoreApplication::processEvents();
+    EXPECT_DOUBLE_EQ(part<QTabBar>(*window, "viewNames")->font().pointSizeF(), 28);
+}
+
+TEST_F(LargeText, ATableShowsSeveralOfItsRows)
+{
+    fillShop();
+    setScale(2);
+    const auto window = smallWindow();
+    for (const auto &[view, name, least] : {std::tuple("viewReadings", "readingsTable", 4),
+                                            {"viewPlan", "planTable", 4},
+                                            {"viewWorst", "worstTable", 1},
+                                            {"viewReview", "reviewTable", 1},
+                                            {"viewShop", "shopTable", 1}}) {
+        trigger(*window, view);
+        for (int turn = 0; turn < 100; ++turn) // the shop is read in slices
+            QCoreApplication::processEvents();
+        EXPECT_GE(rowsSeen(*part<QTableView>(*window, name)), least) << view;
+    }
+}
 
 TEST_F(WindowDesk, AnotherTextSizeKeepsTheNoteAndIsRemembered)
 {
