@@ -1,15 +1,26 @@
 #include "charts/chart_pane.h"
 
 #include "charts/inside/chart_access.h"
+#include "charts/inside/chart_maker.h"
 #include "charts/inside/mark_layer.h"
 
 #include <QChart>
 #include <QChartView>
 #include <QEvent>
 #include <QFontInfo>
+#include <QResizeEvent>
 #include <QVBoxLayout>
 
 namespace hammerline::charts {
+
+namespace {
+
+ChartLook lookOf(const QWidget &pane)
+{
+    return {wording::paletteFor(pane), QFontInfo(wording::font(wording::TextSize::Small)).pixelSize()};
+}
+
+} // namespace
 
 ChartPane::ChartPane(QWidget *parent) : QWidget(parent), m_view(new QChartView(this))
 {
@@ -44,16 +55,29 @@ void ChartPane::changeEvent(QEvent *event)
         rebuild();
 }
 
+void ChartPane::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width())
+        fitTitle();
+}
+
+void ChartPane::fitTitle()
+{
+    const ChartLook look = lookOf(*this);
+    wrapTitle(*m_view->chart(), m_data, look, width() - 4 * look.pixelSize); // what the chart keeps free at its sides
+}
+
 void ChartPane::rebuild()
 {
-    const int pixelSize = QFontInfo(wording::font(wording::TextSize::Small)).pixelSize();
-    MadeChart made = makeChart(m_data, {wording::paletteFor(*this), pixelSize});
+    MadeChart made = makeChart(m_data, lookOf(*this));
     m_layer = made.layer;
     m_layer->select(m_selected);
     connect(m_layer, &ChartLayer::noteChosen, this, &ChartPane::noteChosen);
     connect(m_layer, &ChartLayer::noteTold, this, &ChartPane::noteTold);
     const QChart *old = m_view->chart();
     m_view->setChart(made.chart.release()); // which the view owns from here on; the old one it lets go
+    fitTitle();
     m_view->setBackgroundBrush(wording::paletteFor(*this).paper);
     m_view->setAccessibleName(titleOf(m_data));
     m_view->setAccessibleDescription(answerOf(m_data));

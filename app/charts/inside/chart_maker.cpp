@@ -9,6 +9,8 @@
 #include <QLegend>
 #include <QValueAxis>
 
+#include <limits>
+
 namespace hammerline::charts {
 
 QFont ChartLook::smallFont() const
@@ -31,12 +33,28 @@ QFont ChartLook::titleFont() const
 
 namespace {
 
-QString richTitle(const ChartData &data)
+/// As HTML; a word that is wider than a line has it to itself.
+QString inLines(const QString &text, const QFont &font, double width)
 {
-    const QString question = titleOf(data).toHtmlEscaped();
-    const QString answer = answerOf(data).toHtmlEscaped();
-    const QString subject = data.subject.isEmpty() ? QString() : data.subject.toHtmlEscaped() + QStringLiteral(": ");
-    return QStringLiteral("%1%2<br><span style=\"font-weight:normal\">%3</span>").arg(subject, question, answer);
+    const QFontMetricsF metrics(font);
+    QStringList lines;
+    for (const QString &word : text.split(' '))
+        if (lines.isEmpty() || metrics.horizontalAdvance(lines.back() + ' ' + word) > width)
+            lines << word;
+        else
+            lines.back() += ' ' + word;
+    for (QString &line : lines)
+        line = line.toHtmlEscaped();
+    return lines.join(QStringLiteral("<br>"));
+}
+
+QString richTitle(const ChartData &data, const ChartLook &look, double width)
+{
+    QFont plain = look.titleFont();
+    plain.setBold(false);
+    const QString subject = data.subject.isEmpty() ? QString() : data.subject + QStringLiteral(": ");
+    return QStringLiteral("%1<br><span style=\"font-weight:normal\">%2</span>")
+        .arg(inLines(subject + titleOf(data), look.titleFont(), width), inLines(answerOf(data), plain, width));
 }
 
 void dress(QChart &chart, const ChartData &data, const ChartLook &look)
@@ -48,7 +66,7 @@ void dress(QChart &chart, const ChartData &data, const ChartLook &look)
     chart.setBackgroundPen(Qt::NoPen);
     chart.setBackgroundRoundness(0);
     chart.legend()->hide();
-    chart.setTitle(richTitle(data));
+    wrapTitle(chart, data, look, std::numeric_limits<double>::infinity());
     chart.setTitleFont(look.titleFont());
     chart.setTitleBrush(look.palette.ink);
 }
@@ -106,6 +124,12 @@ QCategoryAxis *addNoteAxis(QChart &chart, const keyboard::Compass &compass, cons
     chart.addAxis(axis, Qt::AlignBottom);
     dressAxis(*axis, QCoreApplication::translate("charts", "Note"), look);
     return axis;
+}
+
+void wrapTitle(QChart &chart, const ChartData &data, const ChartLook &look, double width)
+{
+    if (const QString title = richTitle(data, look, width); title != chart.title())
+        chart.setTitle(title);
 }
 
 MadeChart makeChart(const ChartData &data, const ChartLook &look)

@@ -35,6 +35,8 @@ struct MadeChart {
     ChartLayer *layer = nullptr; ///< a child of the chart; null where there is nothing to show
 };
 [[nodiscard]] MadeChart makeChart(const ChartData &data, const ChartLook &look);
+/// Subject, question and answer in lines no wider than `width`; Qt Charts would cut them and drop the answer.
+void wrapTitle(QChart &chart, const ChartData &data, const ChartLook &look, double width);
 
 /// The kinds; the chart already has title, ground and fonts.
 [[nodiscard]] ChartLayer *fillKeyboardChart(QChart &chart, const ChartData &data, const ChartLook &look);
