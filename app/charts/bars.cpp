@@ -33,7 +33,9 @@ public:
           m_metrics(look.smallFont()),
           m_em(m_metrics.height())
     {
-        const double head = 3 * m_em, foot = 2.6 * m_em;
+        m_titleMore = moreThanALine(look.titleFont(), data.title);
+        m_answerMore = moreThanALine(look.smallFont(), data.answer + tellRows(data.rows.size()));
+        const double head = 3 * m_em + m_titleMore + m_answerMore, foot = 2.6 * m_em;
         const double room = std::max(rect.height() - head - foot, 0.0);
         const auto fitting = static_cast<std::size_t>(std::max(1.0, std::floor(room / (leastRowEms * m_em))));
         const std::size_t shown = std::min(fitting, data.rows.size());
@@ -84,15 +86,30 @@ private:
     {
         m_painter.setFont(m_look.titleFont());
         m_painter.setPen(m_look.palette.ink);
-        const QRectF head(m_rect.left() + m_em, m_rect.top() + m_em * 0.3, m_rect.width() - 2 * m_em, m_em * 1.4);
-        m_painter.drawText(head, Qt::AlignLeft | Qt::AlignVCenter, m_data.title);
+        constexpr int flags = Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap;
+        QRectF line(m_rect.left() + m_em, m_rect.top() + m_em * 0.3, lineWidth(), m_em * 1.4);
+        m_painter.drawText(line.adjusted(0, 0, 0, m_titleMore), flags, m_data.title);
         m_painter.setFont(m_look.smallFont());
-        QString answer = m_data.answer;
-        if (m_rows.size() < m_data.rows.size())
-            answer += QCoreApplication::translate("desktop_charts", " (%1 of %2 rows are drawn; the table has all)")
-                          .arg(m_rows.size())
-                          .arg(m_data.rows.size());
-        m_painter.drawText(head.translated(0, m_em * 1.3), Qt::AlignLeft | Qt::AlignVCenter, answer);
+        const QString rows = m_rows.size() < m_data.rows.size() ? tellRows(m_rows.size()) : QString();
+        line.translate(0, m_em * 1.3 + m_titleMore);
+        m_painter.drawText(line.adjusted(0, 0, 0, m_answerMore), flags, m_data.answer + rows);
+    }
+
+    [[nodiscard]] QString tellRows(std::size_t drawn) const
+    {
+        return QCoreApplication::translate("desktop_charts", " (%1 of %2 rows are drawn; the table has all)")
+            .arg(drawn)
+            .arg(m_data.rows.size());
+    }
+
+    [[nodiscard]] double lineWidth() const { return m_rect.width() - 2 * m_em; }
+
+    /// What a text needs beside its first line where the width does not hold it.
+    [[nodiscard]] double moreThanALine(const QFont &font, const QString &text) const
+    {
+        const QFontMetricsF metrics(font);
+        const QRectF room(0, 0, std::max(lineWidth(), 1.0), 100 * m_em);
+        return std::max(metrics.boundingRect(room, Qt::TextWordWrap, text).height() - metrics.height(), 0.0);
     }
 
     [[nodiscard]] double xOf(double value) const
@@ -148,6 +165,7 @@ private:
     const ChartLook &m_look;
     QFontMetricsF m_metrics;
     double m_em;
+    double m_titleMore = 0, m_answerMore = 0; ///< heights of further lines
     std::span<const BarsData::Row> m_rows{};
     NiceRange m_range{};
     double m_rowHeight = 0;
