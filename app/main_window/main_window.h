@@ -68,7 +68,6 @@ private:
     // main_window.cpp: how the parts hang together
     /// Made when a logbook is opened or the start page has been painted, whichever comes first.
     LogbookPage &work();
-    void afterFirstPaint();
     void addMenus();
     void connectStart();
     void connectParts();
@@ -82,6 +81,9 @@ private:
     void goToPair(readings::PassId pass, const Selection &selection);
     void goToItem(const review::Item &item);
     void poll();
+
+    // main_window_opening.cpp: how a logbook comes into it
+    void afterFirstPaint();
 
     // main_window_settings.cpp: what it remembers for the person
     void fillRecent();

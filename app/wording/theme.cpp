@@ -39,9 +39,7 @@ QPalette widgetPalette(const Palette &roles)
 }
 
 /// Corners of 2 px, one line instead of nested boxes, and a focus that can be seen from the bench.
-QString styleSheet(const Palette &roles, Theme theme)
-{
-    static const QString pattern = QStringLiteral(R"(
+constexpr char16_t sheetPattern[] = uR"(
 QToolTip { background: %1; color: %2; border: 1px solid %3; padding: 4px; }
 QLineEdit, QPlainTextEdit, QComboBox, QSpinBox, QDoubleSpinBox, QDateTimeEdit {
     background: %1; border: 1px solid %3; border-radius: 2px; padding: 4px; }
@@ -95,8 +93,11 @@ QTreeView:focus, QListView:focus, QTableView:focus { border: 1px solid %2; }
 #personLabel { color: %8; }
 QLineEdit:disabled { color: %8; background: %5; border-color: %7; }
 #rule { color: %7; background: %7; max-height: 1px; border: none; }
-)");
-    return pattern
+)";
+
+QString styleSheet(const Palette &roles, Theme theme)
+{
+    return QString::fromUtf16(sheetPattern)
         .arg(roles.field.name(), roles.ink.name(), roles.line.name(), roles.sharp.name(), roles.paper.name(),
              roles.tooSmall.name(), roles.faintLine.name(), roles.quiet.name(), roles.tooLarge.name())
         .arg(theme == Theme::Light ? QStringLiteral("light") : QStringLiteral("dark"));

@@ -6,6 +6,7 @@
 #include <QCategoryAxis>
 #include <QChart>
 #include <QCoreApplication>
+#include <QFontMetricsF>
 #include <QLegend>
 #include <QValueAxis>
 
