@@ -184,7 +184,7 @@ protected:
         std::this_thread::sleep_for(std::chrono::milliseconds(std::uniform_int_distribution(5, 250)(dice)));
         listen();
         for (int worker = 0; worker < deedKinds; ++worker)
-            if (std::uniform_int_distribution(0, 3)(dice) == 0)
+            if (std::uniform_int_distribution(0, worker <= TakenOver ? 3 : 11)(dice) == 0) // who looks takes longer
                 stop(worker);
     }
     /// Long enough for each to have done something, however busy the machine.

@@ -1,5 +1,6 @@
 #include "main_window/daily_backup.h"
 
+#include "app/main_window/full_disk.h"
 #include "logbook/verify_history.h"
 #include "support/workshop_on_disk.h"
 
@@ -75,10 +76,11 @@ TEST_F(DailyBackup, OneThatFailedIsTriedAgainThoughTheClockWasSetBack)
 {
     BackupKeeper keeper;
     {
-        const auto broken = logbook::Logbook::open(shop.path());
-        fs::create_directories(folder() / "1970-04-11.unfinished" / "in the way");
+        const FullDisk full(4096);
         EXPECT_TRUE(keeper.look(shop.book, day(100)));
     }
+    EXPECT_FALSE(keeper.look(shop.book, day(100) + std::chrono::minutes(1))) << "not so soon";
+    EXPECT_FALSE(fs::exists(folder() / "1970-04-11.hammerline"));
     EXPECT_FALSE(keeper.look(shop.book, day(1)));
     EXPECT_TRUE(fs::exists(folder() / "1970-01-02.hammerline"));
 }
