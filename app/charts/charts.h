@@ -45,6 +45,8 @@ struct ChartData {
     QString subject{};    ///< name of the instrument, for the title of an exported chart; may be empty
     QString nowPerson{};  ///< who read each; may be empty
     QString beforePerson{};
+    /// When the two passes were begun, where the answer is to say it; absent: it is not told.
+    std::optional<readings::Instant> nowBegan{}, beforeBegan{};
     /// Expanded uncertainty of a difference of two readings, mm or g (analysis/drift.h); absent: not known.
     std::optional<double> toldApart{};
     /// Of `quantity`: the whole, then its sections.
@@ -70,9 +72,9 @@ void renderChart(QPainter &painter, const QRectF &rect, const ChartData &data, c
                  int pixelSize);
 
 /// Writes PNG, SVG, PDF or CSV by the file's suffix (case does not matter); an existing file is replaced. The fault
-/// names a suffix that is none of the four. What is saved ends on paper: a page is drawn in the print style, a picture or
-/// drawing in `palette`, or in the light one where that is dark. A disk that refuses is thrown as outcome::BrokenWorld, the old file
-/// unharmed.
+/// names a suffix that is none of the four. What is saved ends on paper: a page is drawn in the print style, a picture
+/// or drawing in `palette`, or in the light one where that is dark. A disk that refuses is thrown as
+/// outcome::BrokenWorld, the old file unharmed.
 [[nodiscard]] outcome::Outcome<QString> exportChart(const ChartData &data, const QString &path,
                                                     const wording::Palette &palette);
 

@@ -110,7 +110,7 @@ std::string trialsText(const StudyChartData &data)
 {
     const char *unit = units::displaySymbol(catalogue::infoOf(data.quantity).dimension);
     std::string text = "note,person,take,value (" + std::string(unit) + ")";
-    const bool limited = data.question == StudyQuestion::ValuesByNoteAndPerson && !data.limits.empty();
+    const bool limited = !data.limits.empty();
     for (const char *limit : {"low", "target", "high"})
         text += limited ? "," + std::string(limit) + " (" + unit + ")" : "";
     text += '\n';
@@ -123,6 +123,31 @@ std::string trialsText(const StudyChartData &data)
 std::string number(double value)
 {
     return QByteArray::number(value, 'g', 10).toStdString();
+}
+
+/// Lowest, highest and how far apart, of one person's takes of a note; exact.
+std::string rangeLine(const StudyChartData &data, keyboard::Note note, const std::string &person)
+{
+    std::vector<units::Amount> values;
+    for (const analysis::Trial &trial : data.trials)
+        if (trial.note == note && trial.person == person)
+            values.push_back(trial.value);
+    const auto [low, high] = std::ranges::minmax(values);
+    const auto tolerance = narrowestTolerance(data);
+    return note.name() + ',' + exchange::csvText(person) + ',' + std::to_string(values.size()) + ',' +
+           units::exactDecimal(low) + ',' + units::exactDecimal(high) + ',' + units::exactDecimal(high - low) +
+           (tolerance ? ',' + number(*tolerance) : std::string()) + '\n';
+}
+
+std::string rangesText(const StudyChartData &data)
+{
+    const std::string unit = " (" + std::string(units::displaySymbol(catalogue::infoOf(data.quantity).dimension)) + ")";
+    std::string text = "note,person,takes,lowest" + unit + ",highest" + unit + ",range" + unit;
+    text += narrowestTolerance(data) ? ",narrowest_tolerance" + unit + '\n' : "\n";
+    for (const std::string &person : peopleOf(data))
+        for (const keyboard::Note note : notesOf(data))
+            text += rangeLine(data, note, person);
+    return text;
 }
 
 std::string toleranceLine(const StudyChartData &data)
@@ -170,8 +195,10 @@ QString answerOf(const StudyChartData &data)
 
 std::string chartCsv(const StudyChartData &data)
 {
-    if (data.question != StudyQuestion::Components)
+    if (data.question == StudyQuestion::ValuesByNoteAndPerson)
         return trialsText(data);
+    if (data.question == StudyQuestion::RangeByPerson)
+        return rangesText(data);
     const auto &sd = data.study.sd;
     const auto &known = data.intervals;
     return "component,unit,sd,low,high\n" +

@@ -47,6 +47,8 @@ private:
     void addTrends(charts::ChartData &data) const;
     [[nodiscard]] std::optional<readings::Pass> against() const;
     [[nodiscard]] const readings::Pass *usualAgainst() const;
+    [[nodiscard]] const readings::Pass *whoToAgreeWith() const;
+    [[nodiscard]] bool sharesNotes(const readings::Pass &other) const;
 
     Workshop &m_workshop;
     wording::NumberForm m_form;

@@ -7,6 +7,7 @@
 #include <QComboBox>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <tuple>
 
@@ -58,18 +59,60 @@ void ChartView::fillAgainst()
     m_against->setCurrentIndex(std::max(0, m_against->findData(chosen)));
 }
 
-/// For moving, the first as found, else the one before; for agreeing, the newest of another person.
-const Pass *ChartView::usualAgainst() const
+/// Has it read the quantity shown on a note that the chosen pass read too?
+bool ChartView::sharesNotes(const Pass &other) const
+{
+    const auto quantity = m_workshop.selection().quantity;
+    const auto there = m_workshop.book().values(other.id);
+    const auto &here = m_workshop.pass()->values.column(quantity);
+    return std::ranges::any_of(there.column(quantity), [&](const auto &read) { return here.contains(read.first); });
+}
+
+/// Of other people's passes with notes in common, a spot check beside the pass that it checked, else the nearest in
+/// time: what drifts between two readings is no disagreement of two people. Where none has notes in common, the newest
+/// of another person.
+const Pass *ChartView::whoToAgreeWith() const
 {
     const Pass &now = m_workshop.pass()->pass;
-    if (question() == charts::Question::DoTheyAgree) {
-        const auto other = std::ranges::find_if(m_others, [&](const Pass &pass) { return pass.person != now.person; });
-        return other == m_others.end() ? nullptr : &*other;
+    const logbook::Logbook &book = m_workshop.book();
+    const auto checks = [&](const Pass &check, const Pass &checked) {
+        const auto of = book.spotCheck(check.id);
+        return of && of->checked == checked.id;
+    };
+    const Pass *best = nullptr;
+    auto least = std::tuple(true, true, readings::Instant::duration::max());
+    for (const Pass &pass : m_others) {
+        if (pass.person == now.person)
+            continue;
+        const bool shares = sharesNotes(pass);
+        const auto apart = shares ? std::chrono::abs(pass.began - now.began) : readings::Instant::duration{};
+        const auto rank = std::tuple(!shares, !(shares && (checks(pass, now) || checks(now, pass))), apart);
+        if (best == nullptr || rank < least) {
+            best = &pass;
+            least = rank;
+        }
     }
-    if (const PassInView *found = m_workshop.before())
+    return best;
+}
+
+/// For moving, the first as found, else the one before; one without notes in common only where no other has any.
+const Pass *ChartView::usualAgainst() const
+{
+    if (question() == charts::Question::DoTheyAgree)
+        return whoToAgreeWith();
+    const Pass &now = m_workshop.pass()->pass;
+    const PassInView *found = m_workshop.before();
+    const auto shares = [this](const Pass &pass) { return sharesNotes(pass); };
+    if (found != nullptr && shares(found->pass))
         return &found->pass;
-    const auto earlier = std::ranges::find_if(m_others, [&](const Pass &pass) { return pass.began <= now.began; });
-    return earlier != m_others.end() ? &*earlier : m_others.empty() ? nullptr : &m_others.front();
+    const auto earlier =
+        std::ranges::find_if(m_others, [&](const Pass &pass) { return pass.began <= now.began && shares(pass); });
+    if (earlier != m_others.end())
+        return &*earlier;
+    const auto any = std::ranges::find_if(m_others, shares);
+    if (any != m_others.end())
+        return &*any;
+    return found != nullptr ? &found->pass : m_others.empty() ? nullptr : &m_others.front();
 }
 
 std::optional<Pass> ChartView::against() const
@@ -96,11 +139,14 @@ void ChartView::addOther(charts::ChartData &data) const
     data.before = judged(m_workshop.book().values(other->id));
     data.beforeName = wording::nameOf(other->purpose);
     data.beforePerson = QString::fromStdString(other->person);
+    data.nowBegan = here.began;
+    data.beforeBegan = other->began;
     if (std::tuple(here.began, here.id) > std::tuple(other->began, other->id))
         return;
     std::swap(data.now, *data.before);
     std::swap(data.nowName, data.beforeName);
     std::swap(data.nowPerson, data.beforePerson);
+    std::swap(data.nowBegan, data.beforeBegan);
 }
 
 void ChartView::addTrends(charts::ChartData &data) const

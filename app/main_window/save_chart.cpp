@@ -8,10 +8,32 @@
 
 namespace hammerline::main_window {
 
+namespace {
+
+/// What of the quantity, as a part of the name of the file.
+QString partOf(charts::Question question)
+{
+    switch (question) {
+    case charts::Question::WhereAlongTheKeyboard:
+        break;
+    case charts::Question::HowSpread:
+        return QObject::tr("-spread");
+    case charts::Question::WhichNotesMoved:
+        return QObject::tr("-moved");
+    case charts::Question::HasItDrifted:
+        return QObject::tr("-drift");
+    case charts::Question::DoTheyAgree:
+        return QObject::tr("-agreement");
+    }
+    return {};
+}
+
+} // namespace
+
 void saveChart(QWidget *window, prompts::Prompts &prompts, const charts::ChartData &chart,
                const instrument::Instrument &instrument)
 {
-    const QString name = proposedName(instrument, wording::nameOf(chart.quantity).toLower());
+    const QString name = proposedName(instrument, wording::nameOf(chart.quantity).toLower()) + partOf(chart.question);
     const QString filter = QObject::tr("Drawings (*.svg);;Pictures (*.png);;Pages (*.pdf);;Figures (*.csv)");
     const auto path = prompts.chooseFile(
         window, {prompts::FileWish::Use::Save, QObject::tr("Save the chart"), filter, name + ".svg", "svg"});

@@ -182,7 +182,9 @@ void StudyDesk::showChosen()
     if (findings && study->instrument != m_place.proposal.instrument.id)
         findings->limits.clear(); // the notes of another instrument are not drawn into the limits of this one
     const bool taking = study && !findings;
-    m_taking->work(taking ? std::make_unique<Taking>(*m_place.book, *study, m_clock) : nullptr);
+    const auto piano = taking ? m_place.book->instrument(study->instrument) : std::nullopt;
+    m_taking->work(taking ? std::make_unique<Taking>(*m_place.book, *study, m_clock) : nullptr,
+                   piano ? QString::fromStdString(piano->name) : QString());
     if (findings)
         m_findings->show(*findings);
     QWidget *page = m_empty;
@@ -272,13 +274,27 @@ void StudyDesk::strike()
     emit written();
 }
 
+/// By what it shows, so that the three of a study do not take each other's place.
+QString StudyDesk::proposedName() const
+{
+    switch (m_findings->chart().question) {
+    case charts::StudyQuestion::ValuesByNoteAndPerson:
+        return tr("gauge-study-values.svg");
+    case charts::StudyQuestion::RangeByPerson:
+        return tr("gauge-study-people.svg");
+    case charts::StudyQuestion::Components:
+        break;
+    }
+    return tr("gauge-study-sources.svg");
+}
+
 void StudyDesk::saveChart()
 {
     if (m_prompts == nullptr)
         return;
     const auto path = m_prompts->chooseFile(
         this, {prompts::FileWish::Use::Save, tr("Save the chart"),
-               tr("Drawings (*.svg);;Pictures (*.png);;Pages (*.pdf);;Figures (*.csv)"), tr("gauge-study.svg"), "svg"});
+               tr("Drawings (*.svg);;Pictures (*.png);;Pages (*.pdf);;Figures (*.csv)"), proposedName(), "svg"});
     if (!path)
         return;
     const auto written = charts::exportChart(m_findings->chart(), *path, wording::paletteFor(*this));

@@ -71,8 +71,10 @@ TakingPage::TakingPage(QWidget *parent)
     connect(mendButton, &QPushButton::clicked, this, &TakingPage::mend);
 }
 
-void TakingPage::work(std::unique_ptr<Taking> taking)
+void TakingPage::work(std::unique_ptr<Taking> taking, const QString &piano)
 {
+    constexpr int most = 80; // of a name; longer ones are told apart by their beginning
+    m_piano = piano.size() > most ? piano.left(most) + QStringLiteral("…") : piano;
     const bool another = !taking || !m_taking || taking->study().id != m_taking->study().id;
     m_taking = std::move(taking);
     if (another) {
@@ -119,8 +121,11 @@ void TakingPage::ask()
     m_person->setText(tr("%1 reads").arg(person));
     m_note->setText(wording::nameOf(stop->note));
     const catalogue::Quantity quantity = m_taking->study().quantity;
-    m_quantity->setText(wording::nameOf(quantity) + QStringLiteral(": ") + wording::definitionOf(quantity));
-    m_field->setAccessibleDescription(tr("%1, %2").arg(m_person->text(), m_note->text()));
+    const QString what = wording::nameOf(quantity) + QStringLiteral(": ") + wording::definitionOf(quantity);
+    m_quantity->setTextFormat(Qt::PlainText); // a name is no markup
+    m_quantity->setText(m_piano.isEmpty() ? what : tr("On “%1”. %2").arg(m_piano, what));
+    const QString where = tr("%1, %2").arg(m_person->text(), m_note->text());
+    m_field->setAccessibleDescription(m_piano.isEmpty() ? where : tr("%1, on “%2”").arg(where, m_piano));
 }
 
 void TakingPage::say(const QString &text)

@@ -18,8 +18,9 @@ class TakingPage : public QWidget {
 public:
     explicit TakingPage(QWidget *parent = nullptr);
 
-    /// Null: none. What stands in the field stays where the same stop is asked for.
-    void work(std::unique_ptr<Taking> taking);
+    /// Null: none. What stands in the field stays where the same stop is asked for. `piano`: whose notes are read;
+    /// empty where nobody said.
+    void work(std::unique_ptr<Taking> taking, const QString &piano = {});
     [[nodiscard]] const Taking *taking() const { return m_taking.get(); }
     void focusField();
     /// A value from a gauge on its cable, as if it had been typed and entered.
@@ -41,6 +42,7 @@ private:
 
     std::unique_ptr<Taking> m_taking;
     std::optional<analysis::StudyStop> m_shown;
+    QString m_piano;
     QLabel *m_person, *m_hand, *m_note, *m_quantity, *m_said, *m_progress;
     QLineEdit *m_field;
 };

@@ -17,6 +17,8 @@ using analysis::Trial;
 using outcome::Fault;
 
 constexpr std::array<std::string_view, 4> columnNames{"note", "person", "take", "value"};
+/// Limits that the data of a chart carry.
+constexpr std::array<std::string_view, 3> passedOver{"low", "target", "high"};
 enum ColumnIndex : std::size_t { noteColumn, personColumn, takeColumn, valueColumn };
 
 constexpr const char *rightHeader = "the columns note,person,take,value would be right";
@@ -96,6 +98,8 @@ private:
     {
         const auto open = cell.find('(');
         const auto name = trimmedCell(cell.substr(0, open));
+        if (std::ranges::find(passedOver, name) != passedOver.end())
+            return;
         const auto column = std::ranges::find(columnNames, name);
         if (column == columnNames.end())
             return add(quotedCell(name) + " is no column of trials; " + rightHeader);

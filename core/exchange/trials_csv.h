@@ -1,7 +1,8 @@
 #pragma once
 // Trials of a gauge study: CSV after RFC 4180 in UTF-8, `note,person,take,value` in any order, one row a trial. All
 // values are of one quantity: lengths (bare decimals take the unit of `value (in)`, else `unit`; negative ones may be)
-// or masses (`52g`, or a column `value (g)`).
+// or masses (`52g`, or a column `value (g)`). Columns `low`, `target` and `high`, the limits that the saved data of a
+// study's chart carry, are passed over.
 
 #include "analysis/gauge_study.h"
 #include "outcome/outcome.h"

@@ -57,6 +57,24 @@ QString movedAnswer(const ChartData &data)
     return answer;
 }
 
+/// "; read on 2026-02-03 and 2026-02-04"; where more than some days lie between, that the time is in it too.
+QString whenRead(const ChartData &data)
+{
+    constexpr std::chrono::hours day(24);
+    constexpr int fewDays = 7;
+    if (!data.nowBegan || !data.beforeBegan)
+        return {};
+    const auto dayOf = [](readings::Instant at) { return QString::fromStdString(readings::isoDate(at)); };
+    const auto days = (*data.nowBegan - *data.beforeBegan) / day;
+    const QString when = QCoreApplication::translate("desktop_charts", "; read on %1 and %2")
+                             .arg(dayOf(*data.beforeBegan), dayOf(*data.nowBegan));
+    if (days <= fewDays)
+        return when;
+    return QCoreApplication::translate("desktop_charts", "%1: %2 days lie between, so what drifted since is in it")
+        .arg(when)
+        .arg(days);
+}
+
 QString agreementAnswer(const ChartData &data)
 {
     if (!data.before)
@@ -67,9 +85,10 @@ QString agreementAnswer(const ChartData &data)
     if (!comparison->agreementLow)
         return tr("One note is too few to tell");
     return tr("%1 less %2: %3 on the mean; 19 of 20 differences lie between %4 and %5 (%6 notes)")
-        .arg(nowParty(data), beforeParty(data), changeFigure(comparison->meanChange, data),
-             changeFigure(*comparison->agreementLow, data), changeFigure(*comparison->agreementHigh, data))
-        .arg(comparison->pairs);
+               .arg(nowParty(data), beforeParty(data), changeFigure(comparison->meanChange, data),
+                    changeFigure(*comparison->agreementLow, data), changeFigure(*comparison->agreementHigh, data))
+               .arg(comparison->pairs) +
+           whenRead(data);
 }
 
 QString driftAnswer(const ChartData &data)

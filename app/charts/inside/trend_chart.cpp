@@ -28,7 +28,8 @@ namespace hammerline::charts {
 namespace {
 
 constexpr int yTicks = 7;
-constexpr std::array styles{Qt::SolidLine, Qt::DashLine, Qt::DashDotLine, Qt::DotLine, Qt::DashDotDotLine};
+/// Of the whole and its sections; dots alone are the humidity's.
+constexpr std::array styles{Qt::SolidLine, Qt::DashLine, Qt::DashDotLine, Qt::DashDotDotLine};
 
 QString tr(const char *text)
 {

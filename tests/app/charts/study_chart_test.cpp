@@ -66,9 +66,12 @@ TEST(StudyChart, TheFiguresOfTheValuesAreTheTrialsTheCommandTakes)
 
 TEST(StudyChart, ANameThatASpreadsheetWouldRunIsWrittenWithAnApostrophe)
 {
-    const auto csv = chartCsv(data(StudyQuestion::RangeByPerson, "=1+1, \"really\""));
-    EXPECT_NE(csv.find("\"'=1+1, \"\"really\"\"\""), std::string::npos) << csv;
-    EXPECT_TRUE(exchange::readTrialsCsv(csv, {}).ok());
+    for (const StudyQuestion question : {StudyQuestion::ValuesByNoteAndPerson, StudyQuestion::RangeByPerson}) {
+        const auto csv = chartCsv(data(question, "=1+1, \"really\""));
+        EXPECT_NE(csv.find("\"'=1+1, \"\"really\"\"\""), std::string::npos) << csv;
+    }
+    EXPECT_TRUE(
+        exchange::readTrialsCsv(chartCsv(data(StudyQuestion::ValuesByNoteAndPerson, "=1+1, \"really\"")), {}).ok());
 }
 
 TEST(StudyChart, TheFiguresOfTheComponentsCarryTheirIntervals)
@@ -163,6 +166,23 @@ TEST(StudyChart, TellsWhatTheSpreadTakesOfTheTolerance)
     EXPECT_TRUE(answerOf(sources).endsWith("Twice the standard deviation of gauge and people is " + part +
                                            " % of half the narrowest tolerance, 0.40 mm."))
         << answerOf(sources).toStdString();
+}
+
+TEST(StudyChart, TheFiguresOfValuesWithinLimitsAreTakenByTheCommandToo)
+{
+    const auto of = within(data(StudyQuestion::ValuesByNoteAndPerson), 0.4);
+    const auto read = exchange::readTrialsCsv(chartCsv(of), {});
+    ASSERT_TRUE(read.ok()) << read.fault().text();
+    EXPECT_EQ(analysis::gaugeStudy(read.value()).value().expandedUncertainty, of.study.expandedUncertainty);
+}
+
+TEST(StudyChart, TheFiguresOfRangesAreTheRangesThatAreDrawn)
+{
+    const auto csv = chartCsv(within(data(StudyQuestion::RangeByPerson), 0.3));
+    EXPECT_TRUE(csv.starts_with("note,person,takes,lowest (mm),highest (mm),range (mm),narrowest_tolerance (mm)\n"
+                                "F#1,Ada,2,3.14,3.18,0.04,0.6\n"))
+        << csv;
+    EXPECT_EQ(std::ranges::count(csv, '\n'), 5);
 }
 
 TEST(StudyChart, ALimitOnOneSideIsToldInWords)
