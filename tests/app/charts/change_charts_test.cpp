@@ -149,6 +149,18 @@ TEST(ChangeCharts, TheTitleIsTheQuestionAndTheAnswerHasTheFiguresOfCompare)
     EXPECT_TRUE(answerOf(data).contains(QString::number(std::abs(*same.agreementLow), 'f', 2)));
 }
 
+TEST(ChangeCharts, AgreementOverALongTimeSaysThatDriftIsInIt)
+{
+    ChartData data = compared(Question::DoTheyAgree);
+    EXPECT_FALSE(answerOf(data).contains("read on")) << "nobody said when";
+    data.beforeBegan = passOn(0, 48).began;
+    data.nowBegan = *data.beforeBegan + std::chrono::hours(50);
+    EXPECT_TRUE(answerOf(data).endsWith("; read on 2024-10-04 and 2024-10-06")) << answerOf(data).toStdString();
+    data.nowBegan = passOn(18, 48).began;
+    EXPECT_TRUE(answerOf(data).endsWith("540 days lie between, so what drifted since is in it"))
+        << answerOf(data).toStdString();
+}
+
 TEST(ChangeCharts, DriftIsClaimedOnlyWhereItsIntervalLeavesNoneOut)
 {
     ChartData data = compared(Question::HasItDrifted);

@@ -126,13 +126,46 @@ TEST_F(Comparing, AgreementIsAskedOfAnotherPersonAndTheLaterPassIsTheOneMeasured
     EXPECT_EQ(charts::titleOf(data), "Do Ada and Ben agree on let-off?");
 }
 
+TEST_F(Comparing, AgreementIsAskedOfTheNearestReadingsWithNotesInCommonAndSaysWhenTheyWereRead)
+{
+    const auto left = regulated();
+    const auto on = [&](int days, const char *person, int first) {
+        readings::Pass begun{.instrument = shop.grand.id, .purpose = Purpose::Recheck};
+        begun.began = left.began + std::chrono::days(days);
+        begun.person = person;
+        begun = shop.book.beginPass(begun, shop.stamp());
+        for (int note = first; note < first + 10; ++note)
+            put(begun, note, 3.2 + 0.01 * note);
+        return begun;
+    };
+    on(2, "Ben", 1);
+    on(300, "Cid", 40); // newest of all, with no note in common
+    const auto mine = on(310, "Ada", 1);
+    on(500, "Ben", 1);
+    Workshop workshop([this] { return shop.stamp().at; });
+    workshop.use(logbook::Logbook::open(shop.path()));
+    const auto answerFor = [&](const readings::Pass &pass) {
+        workshop.choosePass(pass.id);
+        workshop.select({Quantity::LetOff, Note(1)});
+        ChartView view(workshop);
+        part<QRadioButton>(view, "chartAgree")->click();
+        view.show();
+        return charts::answerOf(view.data().value());
+    };
+    EXPECT_TRUE(answerFor(left).contains("; read on 2026-03-02 and 2026-03-04")) << answerFor(left).toStdString();
+    EXPECT_FALSE(answerFor(left).contains("drifted"));
+    EXPECT_TRUE(answerFor(mine).contains("190 days lie between, so what drifted since is in it"))
+        << answerFor(mine).toStdString();
+}
+
 TEST_F(Comparing, WhoReadsASampleAgainDoesNotSeeWhatWasReadBefore)
 {
     const auto left = regulated();
     const readings::Pass begun{
         .instrument = shop.grand.id, .purpose = Purpose::Recheck, .began = shop.stamp().at, .person = "Ben"};
     const auto check = shop.book.beginSpotCheck(
-        begun, {.checked = left.id, .seed = 1, .notes = {Note(1), Note(2)}, .quantities = {Quantity::LetOff}}, shop.stamp());
+        begun, {.checked = left.id, .seed = 1, .notes = {Note(1), Note(2)}, .quantities = {Quantity::LetOff}},
+        shop.stamp());
     put(check, 1, 3.3);
     Workshop workshop([this] { return shop.stamp().at; });
     workshop.use(logbook::Logbook::open(shop.path()));

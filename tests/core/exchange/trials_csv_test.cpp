@@ -52,6 +52,14 @@ TEST(TrialsCsv, TakesMasses)
     EXPECT_EQ(onlyValue("note,person,take,value (g)\n1,A,1,52\n"), mass);
 }
 
+TEST(TrialsCsv, PassesOverTheLimitsThatTheDataOfAChartCarry)
+{
+    const auto trials = read("note,person,take,value (mm),low (mm),target (mm),high (mm)\n1,A,1,3.2,2.4,,4\n");
+    ASSERT_TRUE(trials.ok());
+    EXPECT_EQ(trials.value().front().value, units::Amount(units::Length::millimetres(3.2)));
+    EXPECT_FALSE(read("note,person,take,value,remark\n1,A,1,3.2,x\n").ok());
+}
+
 TEST(TrialsCsv, PassesOverBlankLinesAndTheByteOrderMark)
 {
     EXPECT_TRUE(read("\xef\xbb\xbfnote,person,take,value\n\n1,A,1,3\n,,,\n").ok());
