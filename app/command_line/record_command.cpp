@@ -121,7 +121,8 @@ public:
         const auto passphrase = passphraseFor(surroundings);
         if (!passphrase)
             return passphrase.faults();
-        const auto key = seal::workshopKey(m_keyFile.value_or(surroundings.keyFile), surroundings.person,
+        const auto key = seal::workshopKey(m_keyFile.value_or(surroundings.keyFile),
+                                           seal::keyNameOf(m_workshop.value_or(std::string()), surroundings.person),
                                            surroundings.now(), passphrase.value());
         return key ? write(record.value(), paper.value(), language.value(), key.value()) : key.faults();
     }

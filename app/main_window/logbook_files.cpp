@@ -27,13 +27,15 @@ outcome::Outcome<bool> exportPass(const logbook::Logbook &book, readings::PassId
     return exchange::writeFile(path, text, exchange::Overwrite::Yes);
 }
 
-outcome::Outcome<sale_record::SaleRecord>
-recordOf(const logbook::Logbook &book, const instrument::Instrument &instrument, const logbook::Stamp &stamp)
+outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
+                                                   const instrument::Instrument &instrument,
+                                                   const logbook::Stamp &stamp, bool tellSale)
 {
-    const auto input = record_pdf::recordInputOf(
+    auto input = record_pdf::recordInputOf(
         book, instrument, {stamp.at, stamp.person, QCoreApplication::applicationVersion().toStdString()});
     if (!input)
         return input.faults();
+    input.value().tellSale = tellSale;
     return sale_record::assemble(input.value());
 }
 
@@ -47,8 +49,8 @@ outcome::Outcome<bool> writeRecord(sale_record::SaleRecord record, const RecordW
         record.replaces = std::move(replaced).value();
     }
     record.workshop = wishes.workshop.toStdString();
-    const auto key =
-        whilePainting([&] { return seal::workshopKey(keyFile, record.issuedBy, record.issued, wishes.passphrase); });
+    const std::string name = seal::keyNameOf(record.workshop, record.issuedBy);
+    const auto key = whilePainting([&] { return seal::workshopKey(keyFile, name, record.issued, wishes.passphrase); });
     if (!key)
         return key.faults();
     record_pdf::LanguageOfRecord language(wishes.language);

@@ -19,9 +19,11 @@ readingsFromFile(const std::string &path, const instrument::Instrument &instrume
 [[nodiscard]] outcome::Outcome<bool> exportPass(const logbook::Logbook &book, readings::PassId pass,
                                                 const std::string &path);
 
-/// Everything the record says, from what the logbook holds of the instrument.
-[[nodiscard]] outcome::Outcome<sale_record::SaleRecord>
-recordOf(const logbook::Logbook &book, const instrument::Instrument &instrument, const logbook::Stamp &stamp);
+/// Everything the record says, from what the logbook holds of the instrument; owner, buyer and price only where asked
+/// for.
+[[nodiscard]] outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
+                                                                 const instrument::Instrument &instrument,
+                                                                 const logbook::Stamp &stamp, bool tellSale = false);
 /// The record as PDF at `path` as wished, written over what is there and sealed with the workshop's key, which is made
 /// at `keyFile` where it is missing. A fault too where the record to be replaced is none.
 [[nodiscard]] outcome::Outcome<bool> writeRecord(sale_record::SaleRecord record, const RecordWishes &wishes,

@@ -237,7 +237,10 @@ void MainWindow::makeRecord()
     const auto path = askSave(tr("Make the record"), tr("Records (*.pdf)"), "pdf", name);
     if (!path)
         return;
-    const auto written = writeRecord(record.value(), *wishes, path->toStdString(), m_keyFile);
+    const auto told = recordOf(m_workshop->book(), instrument, m_workshop->stamp(), wishes->tellSale);
+    if (!told)
+        return tellFaults(tr("No record was made"), told.faults());
+    const auto written = writeRecord(told.value(), *wishes, path->toStdString(), m_keyFile);
     if (!written)
         return tellFaults(tr("No record was made"), written.faults());
     m_prompts.tell(this, {tr("The record is made"), QFileInfo(*path).fileName(),

@@ -36,17 +36,21 @@ QString nameOf(const Pages &pages)
     return QStringLiteral("%1, %2").arg(record_pdf::nameOf(pages.language), paper);
 }
 
-prompts::Question questionOf(const std::vector<Pages> &all, const RecordPreferences &before)
+prompts::Question questionOf(const std::vector<Pages> &all, const RecordPreferences &before, bool tellSale)
 {
     prompts::Question question{.title = tr("Make the record"), .text = tr("In which language, and on which paper?")};
     question.detail = before.workshop.isEmpty() ? tr("The record does not name the workshop yet.")
                                                 : tr("The record names the workshop: %1").arg(before.workshop);
+    question.detail += QLatin1Char('\n') + (tellSale ? tr("It tells owner, buyer and price.")
+                                                     : tr("Owner, buyer and price stay out of it."));
     for (const Pages &pages : all) {
         if (pages.language == before.language && pages.paper == before.paper)
             question.preferred = static_cast<int>(question.choices.size());
         question.choices << nameOf(pages);
     }
-    question.choices << tr("Name the workshop…") << tr("Cancel");
+    question.choices << tr("Name the workshop…")
+                     << (tellSale ? tr("Leave owner, buyer and price out") : tr("Tell owner, buyer and price"))
+                     << tr("Cancel");
     return question;
 }
 
@@ -56,7 +60,12 @@ bool askPages(QWidget *parent, prompts::Prompts &prompts, Settings &settings, Re
     const auto all = allPages();
     for (;;) {
         RecordPreferences preferences = settings.recordPreferences();
-        const auto chosen = static_cast<std::size_t>(prompts.ask(parent, questionOf(all, preferences)));
+        const auto chosen =
+            static_cast<std::size_t>(prompts.ask(parent, questionOf(all, preferences, wishes.tellSale)));
+        if (chosen == all.size() + 1) {
+            wishes.tellSale = !wishes.tellSale;
+            continue;
+        }
         if (chosen > all.size())
             return false;
         if (chosen == all.size()) {

@@ -20,6 +20,7 @@ struct RecordWishes {
     record_pdf::Paper paper = record_pdf::Paper::A4;
     QString workshop{};                ///< empty: the record states none
     std::optional<QString> replaces{}; ///< path of the earlier record
+    bool tellSale = false;             ///< owner, buyer and price; asked each time, never remembered
     std::string passphrase{};
 };
 

@@ -102,6 +102,9 @@ std::vector<seal::Attachment> attachmentsOf(const sale_record::SaleRecord &recor
     if (record.asFound)
         files.push_back({"readings-as-found.csv", "text/csv", "The readings as found, every take",
                          exchange::writeReadingsCsv(record.asFound->readings)});
+    if (record.recheck)
+        files.push_back({"readings-recheck.csv", "text/csv", "The readings of the recheck, every take",
+                         exchange::writeReadingsCsv(record.recheck->readings)});
     return files;
 }
 

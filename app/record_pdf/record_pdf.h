@@ -1,7 +1,7 @@
 #pragma once
 // The regulation record on paper: page one for a family, the pages after it for the next technician, and the readings
 // themselves embedded as files (record.json with its JSON Schema, readings.csv and, where the instrument was measured
-// as it came, readings-as-found.csv).
+// as it came, readings-as-found.csv; of a recheck of a part, readings-recheck.csv).
 //
 // Everything is vector, every font embedded, every word searchable. The same record with the same options gives the
 // same bytes: the only moment on the pages and in the metadata is SaleRecord::issued. Needs a QApplication (the

@@ -111,6 +111,15 @@ tolerance::Judgement judgementOf(const WrittenPart &part, const WrittenRecord &r
     return tolerance::judge(readings::meansOf(part.takes), record.set, record.compass, record.sections);
 }
 
+/// What was not read again makes no verdict.
+tolerance::Judgement recheckOf(const WrittenPart &part, const WrittenRecord &record)
+{
+    tolerance::Judgement judgement = judgementOf(part, record);
+    std::erase_if(judgement.verdicts,
+                  [](const tolerance::Verdict &verdict) { return verdict.status == tolerance::Status::Missing; });
+    return judgement;
+}
+
 void compareCount(const std::optional<double> &written, std::ptrdiff_t follows, const std::string &what, Lines &lines)
 {
     if (written && *written != static_cast<double>(follows))
@@ -174,6 +183,8 @@ void compareAll(const WrittenRecord &record, const RecordFiles &files, RecordChe
     comparePart(record.asLeft, left, "as left", check);
     if (record.asFound)
         comparePart(*record.asFound, judgementOf(*record.asFound, record), "as found", check);
+    if (record.recheck)
+        comparePart(*record.recheck, recheckOf(*record.recheck, record), "recheck", check);
     Lines &lines = check.disagreements;
     compareCount(record.judgedPairs, std::ranges::count_if(left.verdicts, isJudged), "judged_pairs", lines);
     compareCount(record.pairsInside, std::ranges::count_if(left.verdicts, isInside), "pairs_inside", lines);
@@ -181,6 +192,8 @@ void compareAll(const WrittenRecord &record, const RecordFiles &files, RecordChe
     compareCsv(files.readingsCsv, "readings.csv", record.asLeft, record, lines);
     if (record.asFound)
         compareCsv(files.asFoundCsv, "readings-as-found.csv", *record.asFound, record, lines);
+    if (record.recheck)
+        compareCsv(files.recheckCsv, "readings-recheck.csv", *record.recheck, record, lines);
 }
 
 } // namespace

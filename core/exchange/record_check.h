@@ -31,6 +31,7 @@ struct RecordFiles {
     std::string_view recordJson{};
     std::optional<std::string_view> readingsCsv{};
     std::optional<std::string_view> asFoundCsv{};
+    std::optional<std::string_view> recheckCsv{};
 };
 
 /// The faults where a file is no such document; keys that are not known are passed over.

@@ -315,6 +315,8 @@ std::string recordJson(const sale_record::SaleRecord &record)
     if (record.asFound)
         json["as_found"] = partTree(*record.asFound);
     json["as_left"] = partTree(record.asLeft);
+    if (record.recheck)
+        json["recheck"] = partTree(*record.recheck);
     if (!record.change.empty())
         json["change"] = comparisonsTree(record.change);
     if (record.since)

@@ -3,6 +3,7 @@
 #include "tolerance/doubt.h"
 
 #include <algorithm>
+#include <set>
 #include <span>
 #include <tuple>
 
@@ -112,13 +113,13 @@ std::vector<Signature> signaturesOf(const decisions::Standing &standing)
     return signatures;
 }
 
-/// Adds what was decided about the pass as left.
-void takeDecisions(SaleRecord &record, const RecordInput &input)
+/// Adds what was decided about the pass.
+void takeDecisions(SaleRecord &record, const PassPart &part, const RecordInput &input)
 {
-    const auto decided = input.decided.find(record.asLeft.pass.id);
+    const auto decided = input.decided.find(part.pass.id);
     if (decided == input.decided.end())
         return;
-    const auto concessions = concessionsOf(record.asLeft.judgement, decided->second);
+    const auto concessions = concessionsOf(part.judgement, decided->second);
     record.concessions.insert(record.concessions.end(), concessions.begin(), concessions.end());
     const auto signatures = signaturesOf(decided->second.standing);
     record.signatures.insert(record.signatures.end(), signatures.begin(), signatures.end());
@@ -156,16 +157,64 @@ outcome::Fault wrongAction(const RecordInput &input)
                 " one; choose a set for it"};
 }
 
-/// A recheck beside what it rechecks; absent for any other pass, and where nothing was left before.
-std::optional<Since> sinceBefore(const SaleRecord &record, std::span<const PassWithReadings *const> measured)
+const readings::Pass *leftBeforeIn(std::span<const PassWithReadings *const> measured, const readings::Pass &recheck)
 {
-    const PassPart &now = record.asLeft;
-    if (now.pass.purpose != Purpose::Recheck)
-        return std::nullopt;
     std::vector<readings::Pass> passes;
     for (const PassWithReadings *pass : measured)
         passes.push_back(pass->first);
-    const readings::Pass *left = analysis::leftBefore(passes, now.pass);
+    const readings::Pass *left = analysis::leftBefore(passes, recheck);
+    if (left == nullptr)
+        return nullptr;
+    return &(*std::ranges::find(measured, left->id, [](const PassWithReadings *pass) {
+                return pass->first.id;
+            }))->first;
+}
+
+/// How much of what was read before was read again.
+double coverage(const PassWithReadings &again, const PassWithReadings &before)
+{
+    const auto pairsOf = [](const PassWithReadings &pass) {
+        std::set<std::pair<catalogue::Quantity, keyboard::Note>> pairs;
+        for (const readings::Reading &reading : pass.second)
+            pairs.emplace(reading.place.quantity, reading.place.note);
+        return pairs;
+    };
+    const auto now = pairsOf(again);
+    const auto then = pairsOf(before);
+    const auto both = std::ranges::count_if(then, [&](const auto &pair) { return now.contains(pair); });
+    return static_cast<double>(both) / static_cast<double>(then.size());
+}
+
+/// Where the pass as left stands that a partial recheck is about; absent where `chosen` is no such recheck.
+std::optional<std::size_t> leftOfPartialRecheck(std::span<const PassWithReadings *const> passes, std::size_t chosen)
+{
+    const PassWithReadings &recheck = *passes[chosen];
+    if (recheck.first.purpose != Purpose::Recheck)
+        return std::nullopt;
+    const readings::Pass *left = leftBeforeIn(passes, recheck.first);
+    if (left == nullptr)
+        return std::nullopt;
+    const auto at = std::ranges::find_if(passes, [&](const PassWithReadings *pass) { return &pass->first == left; });
+    if (coverage(recheck, **at) >= wholeRecheck)
+        return std::nullopt;
+    return static_cast<std::size_t>(at - passes.begin());
+}
+
+PassPart recheckOf(const PassWithReadings &pass, const RecordInput &input)
+{
+    PassPart part = partOf(pass, input);
+    std::erase_if(part.judgement.verdicts, [](const Verdict &verdict) { return verdict.status == Status::Missing; });
+    part.summaries = analysis::summarise(part.judgement, &input.set);
+    return part;
+}
+
+/// A recheck beside what it rechecks; absent for any other pass, and where nothing was left before.
+std::optional<Since> sinceBefore(const SaleRecord &record, std::span<const PassWithReadings *const> measured)
+{
+    const PassPart &now = record.newest();
+    if (now.pass.purpose != Purpose::Recheck)
+        return std::nullopt;
+    const readings::Pass *left = leftBeforeIn(measured, now.pass);
     if (left == nullptr)
         return std::nullopt;
     const auto with =
@@ -220,6 +269,11 @@ int pairsInDoubtOf(const PassPart &part)
     }));
 }
 
+int pairsInOf(const PassPart &part)
+{
+    return static_cast<int>(std::ranges::count(part.judgement.verdicts, Status::In, &Verdict::status));
+}
+
 int SaleRecord::judgedPairs() const
 {
     return judgedPairsOf(asLeft);
@@ -258,9 +312,14 @@ outcome::Outcome<SaleRecord> assemble(const RecordInput &input)
                               "\"" + input.instrument.name +
                                   "\" has no readings yet; a record needs at least one pass with readings"};
     SaleRecord record = headOf(input);
-    const std::size_t left = chooseAsLeft(passes);
+    const std::size_t newest = chooseAsLeft(passes);
+    const std::size_t left = leftOfPartialRecheck(passes, newest).value_or(newest);
     record.asLeft = partOf(*passes[left], input);
-    takeDecisions(record, input);
+    takeDecisions(record, record.asLeft, input);
+    if (left != newest) {
+        record.recheck = recheckOf(*passes[newest], input);
+        takeDecisions(record, *record.recheck, input);
+    }
     sortDecisions(record);
     record.earlierConcessions = earlierIn(std::span(passes).first(left + 1), input);
     if (const auto *found = chooseAsFound(std::span(passes).first(left))) {

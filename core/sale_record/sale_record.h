@@ -85,21 +85,27 @@ struct SaleRecord {
     std::string workshop{}; ///< name and place of the workshop, in its own words; empty: not stated
     std::string programVersion{};
     std::string owner{}; ///< empty unless the input asks for the sale
-    /// The newest as-left or recheck pass; where there is none, the newest setting pass; where there is none either,
-    /// the newest pass at all (of an instrument that was measured as it came and no more). Its purpose tells.
+    /// The newest as-left or recheck pass, but for a partial recheck; where there is none, the newest setting pass;
+    /// where there is none either, the newest pass at all (of an instrument that was measured as it came and no more).
+    /// Its purpose tells.
     PassPart asLeft{};
     /// The first as-found pass of the round of work that asLeft ends: the first since an earlier round was left. Absent
     /// where there is none, or where asLeft is that pass itself.
     std::optional<PassPart> asFound{};
+    /// The newest recheck, where it read again only a part (less than wholeRecheck) of what asLeft holds: a sample does
+    /// not take the place of the whole. Its judgement has no missing pair, for nobody promised to read them all again.
+    std::optional<PassPart> recheck{};
     analysis::Comparisons change{}; ///< as found -> as left; empty without an as-found pass
-    std::optional<Since> since{};   ///< present where asLeft is a recheck of an instrument that was left before
+    /// Present where the recheck, or asLeft that is one, has an instrument left before to be held against.
+    std::optional<Since> since{};
     /// Out, marginal, uneven or missing as left, worst first in half-widths; those without one come last, missing
     /// after the others; equals by quantity, then note.
     std::vector<tolerance::Verdict> exceptions{};
     std::vector<SecondReading> secondReadings{}; ///< spot checks of asLeft that were read, oldest first
     std::vector<Caution> cautions{};
     HistoryPin history{};
-    std::vector<Concession> concessions{}; ///< of asLeft; by quantity in the order of the catalogue, then note
+    std::vector<Concession>
+        concessions{}; ///< of asLeft and the recheck; by quantity in the order of the catalogue, then note
     std::vector<EarlierConcession> earlierConcessions{}; ///< accepted before, as accepted.h tells
     std::vector<Signature> signatures{};                 ///< oldest first
     std::optional<Replaced> replaces{};
@@ -109,6 +115,8 @@ struct SaleRecord {
     /// Judged pairs as left: how many there are (missing ones too), and how many are inside (in or marginal).
     [[nodiscard]] int judgedPairs() const;
     [[nodiscard]] int pairsInside() const;
+    /// The newest pass that the record tells of: the recheck, or asLeft.
+    [[nodiscard]] const PassPart &newest() const { return recheck ? *recheck : asLeft; }
     /// Of the earlier concessions those that still speak of a note as it leaves.
     [[nodiscard]] std::vector<EarlierConcession> earlierThatStand() const;
     /// Quantities that the action has and nobody read as left, in the order of the catalogue.
@@ -138,10 +146,17 @@ struct RecordInput {
     std::optional<Replaced> replaces{};
 };
 
+/// A recheck that read at least this part of the pairs read before stands for the whole instrument. House rule, no
+/// source: a note or two are passed over in any pass.
+inline constexpr double wholeRecheck = 0.9;
+
 /// Judged pairs of one pass, and those of them that are inside (in or marginal).
 [[nodiscard]] int judgedPairsOf(const PassPart &part);
 [[nodiscard]] int pairsInsideOf(const PassPart &part);
-/// Pairs inside (in or marginal) that lie nearer to a limit than their doubt (gauge, people, how finely it was read off).
+/// Of those inside the ones that are in by the rule of the set: marginal ones, which a guarded rule knows, are not.
+[[nodiscard]] int pairsInOf(const PassPart &part);
+/// Pairs inside (in or marginal) that lie nearer to a limit than their doubt (gauge, people, how finely it was read
+/// off).
 [[nodiscard]] int pairsInDoubtOf(const PassPart &part);
 
 /// Refused where no pass has a reading, or the set is for the other action.

@@ -17,7 +17,8 @@ void holdAgainstItself(RecordJudgement &judged, const SealReport &report)
 {
     auto check = exchange::checkRecord({.recordJson = fileOf(report, "record.json").value_or(std::string_view()),
                                         .readingsCsv = fileOf(report, "readings.csv"),
-                                        .asFoundCsv = fileOf(report, "readings-as-found.csv")});
+                                        .asFoundCsv = fileOf(report, "readings-as-found.csv"),
+                                        .recheckCsv = fileOf(report, "readings-recheck.csv")});
     if (!check) {
         judged.finding = Finding::Unreadable;
         judged.reason = check.fault().text();

@@ -15,7 +15,25 @@ bool isSomethingAt(const std::string &path)
     return std::filesystem::exists(std::filesystem::symlink_status(path, unseen));
 }
 
+constexpr std::size_t longestName = 64;
+
+bool continuesLetter(char byte)
+{
+    return (static_cast<unsigned char>(byte) & 0xc0U) == 0x80U;
+}
+
 } // namespace
+
+std::string keyNameOf(const std::string &workshop, const std::string &person)
+{
+    std::string name = workshop.substr(0, workshop.find_first_of(",;\r\n"));
+    std::size_t end = 0;
+    for (std::size_t letters = 0; end < name.size(); ++end)
+        if (!continuesLetter(name[end]) && ++letters > longestName)
+            break;
+    name.resize(end);
+    return name.find_first_not_of(' ') == std::string::npos ? person : name;
+}
 
 outcome::Outcome<SigningKey> workshopKey(const std::string &path, const std::string &name, readings::Instant now,
                                          const std::string &passphrase)

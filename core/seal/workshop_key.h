@@ -6,6 +6,10 @@
 
 namespace hammerline::seal {
 
+/// The name under which a workshop's key is made: what it calls itself ("Name, street, town") up to the first comma or
+/// line's end and cut at 64 characters (X.520); the person where it does not say.
+[[nodiscard]] std::string keyNameOf(const std::string &workshop, const std::string &person);
+
 /// The key at `path`. Where nothing is there, one is made under `name` ("Hammerline workshop" where that is empty),
 /// dated `now`, and stored under the passphrase (empty: none is wished) before it is handed out; it stands on the list
 /// of trusted keys beside it (trusted_keys.h) from then on. The faults of makeSigningKey, storeKey and

@@ -4,6 +4,26 @@
 <context>
     <name>Record</name>
     <message>
+        <source>Those of the recheck are readings-recheck.csv.</source>
+        <translation>Die der Nachmessung stehen in readings-recheck.csv.</translation>
+    </message>
+    <message>
+        <source>Where this record comes from</source>
+        <translation>Woher dieser Bericht kommt</translation>
+    </message>
+    <message>
+        <source>Read again on %1: %2 of the measures. Of these %3 are where they should be.</source>
+        <translation>Nachgemessen am %1: %2 der Maße. Davon sind %3 da, wo sie sein sollen.</translation>
+    </message>
+    <message>
+        <source>Inside, but too close to a limit to be called in by the rule used: %1.</source>
+        <translation>Innerhalb, aber zu knapp an einer Grenze, um nach der Regel als innerhalb zu gelten: %1.</translation>
+    </message>
+    <message>
+        <source>Workshop: %1.</source>
+        <translation>Werkstatt: %1.</translation>
+    </message>
+    <message>
         <source>Keys are named with their octave: C4 is middle C, A#4 the black key right above A4.</source>
         <translation>Tasten heißen international: C4 ist das eingestrichene C, B das deutsche H, A# das deutsche B; die Ziffer nennt die Oktave.</translation>
     </message>

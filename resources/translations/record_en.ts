@@ -4,6 +4,26 @@
 <context>
     <name>Record</name>
     <message>
+        <source>Those of the recheck are readings-recheck.csv.</source>
+        <translation>Those of the recheck are readings-recheck.csv.</translation>
+    </message>
+    <message>
+        <source>Where this record comes from</source>
+        <translation>Where this record comes from</translation>
+    </message>
+    <message>
+        <source>Read again on %1: %2 of the measures. Of these %3 are where they should be.</source>
+        <translation>Read again on %1: %2 of the measures. Of these %3 are where they should be.</translation>
+    </message>
+    <message>
+        <source>Inside, but too close to a limit to be called in by the rule used: %1.</source>
+        <translation>Inside, but too close to a limit to be called in by the rule used: %1.</translation>
+    </message>
+    <message>
+        <source>Workshop: %1.</source>
+        <translation>Workshop: %1.</translation>
+    </message>
+    <message>
         <source>Keys are named with their octave: C4 is middle C, A#4 the black key right above A4.</source>
         <translation>Keys are named with their octave: C4 is middle C, A#4 the black key right above A4.</translation>
     </message>

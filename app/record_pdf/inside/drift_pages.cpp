@@ -75,7 +75,46 @@ void setTable(Sheet &sheet, const Context &context, const QString &note)
     table.end({note});
 }
 
+/// What a recheck of a part found: how much is still in, and each that is not.
+void setRechecked(Sheet &sheet, const Context &context)
+{
+    const sale_record::PassPart &part = *context.record.recheck;
+    sheet.paragraph(recheckSentence(context));
+    Table table(sheet, {{Record::tr("note"), 34},
+                        {Record::tr("measure"), 90},
+                        {context.leftName(), 70, Qt::AlignRight},
+                        {wording::nameOf(part.pass.purpose), 70, Qt::AlignRight},
+                        {QString(), 6},
+                        {Record::tr("what it means"), 0}});
+    for (const tolerance::Verdict &verdict : part.judgement.verdicts) {
+        if (!verdict.value || verdict.status == tolerance::Status::In || verdict.status == tolerance::Status::Unjudged)
+            continue;
+        const auto before = context.record.asLeft.values.value(verdict.quantity, verdict.note);
+        table.row({fromCore(verdict.note.name()), wording::nameOf(verdict.quantity),
+                   before ? wording::amountText(*before, context.form) : QStringLiteral("\u2013"),
+                   wording::amountText(*verdict.value, context.form), QString(),
+                   wording::verdictSentence(verdict, context.form)},
+                  {true});
+    }
+    table.end();
+    sheet.skip(6);
+    QStringList felt;
+    for (const sale_record::FeltFault &each : part.felt)
+        felt << QStringLiteral("%1 %2").arg(fromCore(each.note.name()), fromCore(each.fault));
+    if (!felt.isEmpty())
+        sheet.paragraph(Record::tr("Felt and not measured") + QStringLiteral(": ") + felt.join(QStringLiteral(", ")));
+}
+
 } // namespace
+
+QString recheckSentence(const Context &context)
+{
+    const sale_record::PassPart &part = *context.record.recheck;
+    return Record::tr("Read again on %1: %2 of the measures. Of these %3 are where they should be.")
+        .arg(dayText(part.pass.began, context.options.locale).replace(QLatin1Char(' '), QChar::Nbsp))
+        .arg(sale_record::judgedPairsOf(part))
+        .arg(sale_record::pairsInOf(part));
+}
 
 void setDrift(Sheet &sheet, const Context &context)
 {
@@ -86,8 +125,11 @@ void setDrift(Sheet &sheet, const Context &context)
         return Record::tr("%1: %2.").arg(dayText(pass.began, context.options.locale), climateText(pass, context));
     };
     sheet.heading(Record::tr("What moved since it was left"));
-    sheet.paragraph(Record::tr("Climate on both days. %1 %2").arg(day(since->before), day(context.record.asLeft.pass)));
-    if (!since->before.remark.empty())
+    sheet.paragraph(
+        Record::tr("Climate on both days. %1 %2").arg(day(since->before), day(context.record.newest().pass)));
+    if (context.record.recheck)
+        setRechecked(sheet, context);
+    else if (!since->before.remark.empty())
         sheet.paragraph(Record::tr("Remark on the readings of %1: %2")
                             .arg(dayText(since->before.began, context.options.locale), fromCore(since->before.remark)));
     if (since->changes.empty()) {

@@ -82,7 +82,7 @@ QString stateSentence(const Context &context)
                            .arg(dayText(record.asLeft.pass.began, context.options.locale).replace(' ', QChar::Nbsp));
     if (context.hasBefore())
         sentence += QLatin1Char(' ') + Record::tr("When the instrument came in, %1 of %2 were.")
-                                           .arg(sale_record::pairsInsideOf(*record.asFound))
+                                           .arg(sale_record::pairsInOf(*record.asFound))
                                            .arg(sale_record::judgedPairsOf(*record.asFound));
     return sentence;
 }
@@ -91,7 +91,7 @@ QString stateSentence(const Context &context)
 void setFigure(Sheet &sheet, const Context &context)
 {
     const auto &record = context.record;
-    const QString figure = Record::tr("%1 of %2").arg(record.pairsInside()).arg(record.judgedPairs());
+    const QString figure = Record::tr("%1 of %2").arg(sale_record::pairsInOf(record.asLeft)).arg(record.judgedPairs());
     const double figureWidth = widthOf(figure, figureText) + 18;
     const TextBlock big(figure, figureText, figureWidth);
     const TextBlock sentence(stateSentence(context), plainText, sheet.body().width() - figureWidth);
@@ -202,6 +202,8 @@ QString workSentence(const Context &context)
 {
     const auto &record = context.record;
     QString sentence = measuredSentence(context) + stageSentence(record.asLeft.pass.purpose) + renewedSentence(context);
+    if (record.recheck)
+        sentence += QLatin1Char(' ') + recheckSentence(context);
     if (!record.dossier.departures().empty())
         sentence += QLatin1Char(' ') + Record::tr("Parts of it are not as its maker built them: see what was done.");
     return sentence;
@@ -268,20 +270,30 @@ QString acceptedSentence(const sale_record::SaleRecord &record)
                                   .arg(earlier);
 }
 
+/// A guarded rule calls in only what lies inside by the uncertainty.
+QString closeSentence(int close)
+{
+    return close == 0
+               ? QString()
+               : QLatin1Char(' ') +
+                     Record::tr("Inside, but too close to a limit to be called in by the rule used: %1.").arg(close);
+}
+
 QString restSentence(const Context &context, int exceptionsPage)
 {
     const auto &record = context.record;
-    const int rest = record.judgedPairs() - record.pairsInside();
+    const int rest = record.judgedPairs() - sale_record::pairsInOf(record.asLeft);
+    const int close = record.pairsInside() - sale_record::pairsInOf(record.asLeft);
     if (rest == 0)
         return Record::tr("Nothing that was promised is outside its limits or unmeasured.") + acceptedSentence(record);
     int missing = 0;
     for (const auto &verdict : record.exceptions)
         missing += verdict.status == tolerance::Status::Missing ? 1 : 0;
     return Record::tr("Outside their limits: %1. Promised and not measured: %2. Page %3 names each of them.")
-               .arg(rest - missing)
+               .arg(rest - missing - close)
                .arg(missing)
                .arg(exceptionsPage) +
-           acceptedSentence(record);
+           closeSentence(close) + acceptedSentence(record);
 }
 
 double restHeight(const Context &context, double width)
@@ -317,6 +329,8 @@ TextBlock footOfFrontPage(const Sheet &sheet, const Context &context)
                                        .arg(context.record.revision())
                                        .arg(replaces->revision)
                                        .arg(dayText(replaces->issued, context.options.locale));
+    if (!context.record.workshop.empty())
+        text += QLatin1Char('\n') + Record::tr("Workshop: %1.").arg(fromCore(context.record.workshop));
     if (!context.record.signatures.empty())
         text += QLatin1Char('\n') + signedSentence(context.record.signatures.back(), context.options.locale);
     if (const auto &seal = context.options.seal)

@@ -42,6 +42,8 @@ void setPasses(Sheet &sheet, const Context &context)
     if (context.hasBefore())
         parts.push_back(&*context.record.asFound);
     parts.push_back(&context.record.asLeft);
+    if (context.record.recheck)
+        parts.push_back(&*context.record.recheck);
 
     std::vector<Column> columns{{QString(), labelWidth}};
     for (const PassPart *part : parts)
@@ -219,9 +221,11 @@ void setIssue(Sheet &sheet, const Context &context)
             "this document as files: record.json and readings.csv%2.")
             .arg(issueSentence(context), context.hasBefore()
                                              ? Record::tr(" (%1) and readings-as-found.csv").arg(context.leftName())
-                                             : QString()));
-    setWorkshop(sheet, context);
+                                             : QString()) +
+        (context.record.recheck ? QLatin1Char(' ') + Record::tr("Those of the recheck are readings-recheck.csv.")
+                                : QString()));
     setSignatures(sheet, context);
+    setWorkshop(sheet, context);
     setRevision(sheet, context);
     setSale(sheet, context);
 }
@@ -273,13 +277,13 @@ void setCautions(Sheet &sheet, const Context &context)
     paragraphs.emplace_back(Record::tr("These are the usual cautions of the trade and no legal advice. The law of your "
                                        "country, local rules and licensed practice come before them."),
                             quietText);
-    paragraphs.emplace_back(historyText(context.record.history), smallText);
-    double height = 70; // of the heading
-    for (const auto &[text, style] : paragraphs)
-        height += TextBlock(text, style, sheet.body().width()).height() + style.size;
-    sheet.chapterHere(Record::tr("Cautions"), height);
+    sheet.chapterHere(Record::tr("Cautions"), roomOfAShortStart);
     for (const auto &[text, style] : paragraphs)
         sheet.paragraph(text, style);
+    if (const QString history = historyText(context.record.history); !history.isEmpty()) {
+        sheet.heading(Record::tr("Where this record comes from"));
+        sheet.paragraph(history, smallText);
+    }
 }
 
 } // namespace hammerline::record_pdf

@@ -29,6 +29,8 @@ struct Context {
 [[nodiscard]] std::vector<catalogue::Quantity> quantitiesOf(const sale_record::SaleRecord &record);
 
 void setFrontPage(Sheet &sheet, const Context &context);
+/// How much was read again, and how much of it is in; only where there is a recheck of a part.
+[[nodiscard]] QString recheckSentence(const Context &context);
 void setSummary(Sheet &sheet, const Context &context);
 /// What moved since it was left, on a record of a recheck; part of the summary.
 void setDrift(Sheet &sheet, const Context &context);
@@ -54,7 +56,9 @@ void paintPicture(QPainter &painter, const QRectF &place, const QImage &picture)
 [[nodiscard]] QString climateText(const readings::Pass &pass, const Context &context);
 
 /// A chapter of tables starts where the one before it ended, if this much of the page is left.
-constexpr double roomOfAStart = 300;
+constexpr double roomOfAStart = 240;
+/// Of a chapter that may break behind a few lines.
+constexpr double roomOfAShortStart = 160;
 
 /// Names of chapters that other chapters point to.
 [[nodiscard]] QString exceptionsChapter();

@@ -170,6 +170,8 @@ void setRemarks(Sheet &sheet, const Context &context)
     std::vector<std::pair<QString, const sale_record::PassPart *>> parts{{context.leftName(), &context.record.asLeft}};
     if (context.hasBefore())
         parts.insert(parts.begin(), {context.foundName(), &*context.record.asFound});
+    if (const auto &recheck = context.record.recheck)
+        parts.emplace_back(wording::nameOf(recheck->pass.purpose), &*recheck);
     std::vector<QStringList> rows;
     for (const auto &[name, part] : parts)
         for (const readings::Reading &reading : part->readings)

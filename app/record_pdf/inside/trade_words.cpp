@@ -300,7 +300,8 @@ sale_record::SaleRecord inTradeWords(sale_record::SaleRecord record)
     }
     for (dossier::Photograph &photograph : record.dossier.photographs)
         put(photograph.view);
-    for (sale_record::PassPart *part : {&record.asLeft, record.asFound ? &*record.asFound : nullptr})
+    for (sale_record::PassPart *part :
+         {&record.asLeft, record.asFound ? &*record.asFound : nullptr, record.recheck ? &*record.recheck : nullptr})
         if (part != nullptr)
             for (sale_record::FeltFault &felt : part->felt)
                 put(felt.fault);

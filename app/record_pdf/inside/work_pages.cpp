@@ -169,9 +169,7 @@ void setPhotographs(Sheet &sheet, const Context &context)
 
 void setWorkDone(Sheet &sheet, const Context &context)
 {
-    const auto &dossier = context.record.dossier;
-    const bool little = dossier.work.empty() && dossier.conditions.empty() && dossier.photographs.empty();
-    sheet.chapterHere(Record::tr("What was done"), little ? 160 : 260);
+    sheet.chapterHere(Record::tr("What was done"), roomOfAShortStart);
     setWork(sheet, context);
     setDepartures(sheet, context);
     setConditions(sheet, context);

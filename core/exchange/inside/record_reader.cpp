@@ -133,6 +133,8 @@ WrittenRecord readTop(ObjectReader &top)
         record.asFound = readPart(*part, "as_found", top.faults());
     if (const Json *part = top.require("as_left", "the readings as left must stand here"))
         record.asLeft = readPart(*part, "as_left", top.faults());
+    if (const Json *part = top.find("recheck"))
+        record.recheck = readPart(*part, "recheck", top.faults());
     record.exceptions = listAt(top, "exceptions");
     record.judgedPairs = top.number("judged_pairs");
     record.pairsInside = top.number("pairs_inside");

@@ -26,6 +26,7 @@ struct WrittenRecord {
     tolerance::ToleranceSet set{};
     WrittenPart asLeft{};
     std::optional<WrittenPart> asFound{};
+    std::optional<WrittenPart> recheck{};
     Json exceptions = Json::array();
     std::optional<double> judgedPairs{};
     std::optional<double> pairsInside{};

@@ -43,6 +43,18 @@ TEST_F(WorkshopKey, OfNobodyKnownHasANameAllTheSame)
     EXPECT_EQ(workshopKey(path(), "", m_now).value().name(), "Hammerline workshop");
 }
 
+TEST_F(WorkshopKey, BearsTheNameOfTheWorkshopWhereItIsKnown)
+{
+    EXPECT_EQ(keyNameOf("Invented Workshop, Lane 1, Sampleton", "Ada Sample"), "Invented Workshop");
+    EXPECT_EQ(keyNameOf("", "Ada Sample"), "Ada Sample");
+    EXPECT_EQ(keyNameOf(" , Lane 1", "Ada Sample"), "Ada Sample");
+    std::string umlauts;
+    for (int i = 0; i < 70; ++i)
+        umlauts += "\u00fc";
+    EXPECT_EQ(keyNameOf(umlauts, "").size(), 128u) << "64 letters, none of them cut";
+    EXPECT_TRUE(makeSigningKey(keyNameOf(umlauts, ""), m_now).ok());
+}
+
 TEST_F(WorkshopKey, NeverReplacesWhatCannotBeUsed)
 {
     fs::create_directory(m_folder / "hammerline");
