@@ -170,8 +170,6 @@ QVariant ItemModel::headerData(int section, Qt::Orientation orientation, int rol
     case Decided:
         return tr("Decided");
     case ReadBy:
-        if (!item.verdict.value)
-            return {}; // nobody has
         return tr("Read by");
     default:
         return tr("Finding");
@@ -241,6 +239,8 @@ QString ItemModel::textOf(const Row &row, int column) const
     case Decided:
         return decisionText(row);
     case ReadBy:
+        if (!item.verdict.value)
+            return {}; // nobody has
         return tr("%1, %2").arg(QString::fromStdString(item.person),
                                 QString::fromStdString(readings::isoDate(item.at)));
     default:

@@ -1,5 +1,5 @@
-// What the window tells whoever decides: in whose name, about what, and what is not listed; and that it invites nobody to
-// begin a pass where the passes cannot be read.
+// What the window tells whoever decides: in whose name, about what, and what is not listed; and that it invites nobody
+// to begin a pass where the passes cannot be read.
 #include "app/main_window/window_desk.h"
 
 #include "keyboard_strip/keyboard_strip.h"
@@ -26,7 +26,9 @@ protected:
         tolerance::ToleranceSet set = support::plainSet();
         set.entries.erase(Quantity::Drop);
         set.entries.erase(Quantity::Blow);
-        set.marginalShare = 0.2;
+        tolerance::Entry &letOff = set.entries[Quantity::LetOff];
+        letOff.expandedUncertainty = units::Length::millimetres(0.05);
+        letOff.rule = tolerance::Rule::Guarded;
         small.toleranceText = exchange::writeToleranceSet(set);
         EXPECT_TRUE(shop.book.changeInstrument(small, shop.stamp(), {}));
         put(40, 5);
@@ -74,7 +76,6 @@ TEST_F(LeadIsTold, InWhoseNameTheWindowWritesIsAlwaysInSight)
 TEST_F(LeadIsTold, EachDecisionIsAskedForWithTheNameThatItGoesDownUnder)
 {
     trigger(*window, "viewReview");
-    window->workshop();
     const auto asked = [this](const char *action) {
         prompts.willType(std::nullopt);
         trigger(*window, action);
@@ -93,7 +94,6 @@ TEST_F(LeadIsTold, WhateverIsAcceptedIsMarkedOnItsKey)
         EXPECT_FALSE(isMarked(note)) << note;
         accept(note);
     }
-    window->workshop();
     QTest::qWait(2 * MainWindow::pollMilliseconds);
     window->views().bench()->ask(Quantity::LetOff, Note(40));
     for (const int note : {40, 41, 42})
