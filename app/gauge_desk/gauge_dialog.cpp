@@ -95,7 +95,7 @@ void GaugeDialog::fillPorts()
 void GaugeDialog::addLineRows(QFormLayout *form)
 {
     m_port->setEditable(true);
-    m_port->lineEdit()->setPlaceholderText(tr("none plugged in; a device such as ttyUSB0 may be written here"));
+    m_port->lineEdit()->setPlaceholderText(tr("none plugged in; or write e.g. ttyUSB0"));
     m_port->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     name(m_port, tr("Port"), "gaugePort");
     fillPorts();

@@ -46,6 +46,19 @@ void addConcessions(const logbook::Logbook &book, const PassInView &pass, keyboa
     }
 }
 
+/// As much of its tooltip as its width holds.
+class StoryLabel : public QLabel {
+public:
+    void fit() { setText(fontMetrics().elidedText(toolTip(), Qt::ElideRight, width())); }
+
+protected:
+    void resizeEvent(QResizeEvent *event) override
+    {
+        QLabel::resizeEvent(event);
+        fit();
+    }
+};
+
 } // namespace
 
 StripArea::StripArea(Workshop &workshop, QWidget *parent)
@@ -53,7 +66,7 @@ StripArea::StripArea(Workshop &workshop, QWidget *parent)
       m_workshop(workshop),
       m_strip(new keyboard_strip::KeyboardStrip),
       m_caption(new QLabel),
-      m_story(new QLabel),
+      m_story(new StoryLabel),
       m_worst(new QCheckBox(tr("Worst of all quantities")))
 {
     m_strip->setObjectName("strip");
@@ -148,7 +161,7 @@ void StripArea::tell(const QString &story)
 
 void StripArea::elideStory()
 {
-    m_story->setText(m_story->fontMetrics().elidedText(m_story->toolTip(), Qt::ElideRight, m_story->width()));
+    static_cast<StoryLabel *>(m_story)->fit();
 }
 
 void StripArea::resizeEvent(QResizeEvent *event)

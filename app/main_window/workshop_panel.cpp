@@ -75,7 +75,7 @@ private:
     [[nodiscard]] QVariant description() const
     {
         const auto found = m_workshop.isOpen() ? m_workshop.book().instrument(m_id) : std::nullopt;
-        return found ? QVariant(describe(*found)) : QVariant();
+        return found ? QVariant(text(0) + '\n' + describe(*found)) : QVariant(text(0));
     }
 
     const Workshop &m_workshop;

@@ -11,6 +11,7 @@
 #include <QPushButton>
 #include <QRadioButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QStackedWidget>
 #include <QTableWidget>
 
@@ -29,7 +30,6 @@ QTableWidget *makeTable()
                                       FindingsPage::tr("Lies within (95 %)"), FindingsPage::tr("Of the variance")});
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->horizontalHeader()->setHighlightSections(false);
-    table->horizontalHeader()->setStretchLastSection(true);
     table->verticalHeader()->hide();
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -156,6 +156,7 @@ void FindingsPage::fillTable(const Findings &findings)
     int height = m_table->horizontalHeader()->sizeHint().height();
     for (int at = 0; at < m_table->rowCount(); ++at)
         height += m_table->rowHeight(at);
+    height += m_table->horizontalScrollBar()->sizeHint().height(); // for a window that is too narrow
     m_table->setFixedHeight(height + wording::gridStep);
 }
 

@@ -61,6 +61,20 @@ void fitHeads(QTableWidget &table)
     heads.setMinimumHeight(height + 2 * wording::gridStep);
 }
 
+/// Qt reckons with the room of the cell, of which the stylesheet keeps a part free: a line would be missing.
+void fitRows(QTableWidget &table)
+{
+    table.resizeRowsToContents();
+    for (int row = 0; row < table.rowCount(); ++row)
+        for (int column = 0; column < table.columnCount(); ++column) {
+            const QRect room(0, 0, table.columnWidth(column) - roomOfCell, 1 << 16);
+            const QString text = table.model()->index(row, column).data().toString();
+            const int height = table.fontMetrics().boundingRect(room, Qt::TextWordWrap, text).height();
+            if (table.wordWrap() && height + wording::gridStep > table.rowHeight(row))
+                table.setRowHeight(row, height + wording::gridStep);
+        }
+}
+
 } // namespace
 
 void fitColumns(QTableWidget *table)
@@ -83,7 +97,7 @@ void fitColumns(QTableWidget *table)
     }
     table->horizontalHeader()->setStretchLastSection(true);
     fitHeads(*table);
-    table->resizeRowsToContents();
+    fitRows(*table);
 }
 
 QTableWidget *makeTable(const char *name, const QString &accessibleName, const QStringList &heads)

@@ -33,12 +33,12 @@ inline bool isToldElsewhere(const QString &shown, const QString &tooltip)
 
 inline void addCutLabel(const QLabel &label, QStringList &cut)
 {
-    if (label.text().isEmpty() || !label.pixmap(Qt::ReturnByValue).isNull() ||
-        isToldElsewhere(label.text(), label.toolTip()))
+    if (label.text().isEmpty() || !label.pixmap(Qt::ReturnByValue).isNull())
         return;
     const bool tooLow = label.wordWrap() && label.heightForWidth(label.width()) > label.height() + 1;
     const bool tooNarrow = !label.wordWrap() && label.sizeHint().width() > label.width() + 1;
-    const bool elided = label.text().endsWith(QChar(0x2026)) && label.text().size() > 1;
+    const bool elided = label.text().endsWith(QChar(0x2026)) && label.text().size() > 1 &&
+                        !isToldElsewhere(label.text(), label.toolTip());
     if (tooLow || tooNarrow || elided)
         cut << named(label) + " is cut: " + label.text().left(60);
 }
@@ -86,9 +86,9 @@ inline void addCutHeads(const QTableView &table, QStringList &cut)
         const QString head = heads.model()->headerData(column, Qt::Horizontal).toString();
         const QVariant own = heads.model()->headerData(column, Qt::Horizontal, Qt::FontRole);
         const QFontMetrics metrics(own.isValid() ? own.value<QFont>() : heads.font());
+        const bool wraps = (static_cast<int>(heads.defaultAlignment()) & Qt::TextWordWrap) != 0;
         if (!heads.isSectionHidden(column) &&
-            !stands(head, metrics, {heads.sectionSize(column), heads.height()},
-                    heads.defaultAlignment().testFlag(Qt::Alignment(static_cast<Qt::AlignmentFlag>(Qt::TextWordWrap)))))
+            !stands(head, metrics, {heads.sectionSize(column), heads.height()}, wraps))
             cut << named(table) + " cuts its head: " + head;
     }
 }
