@@ -6,6 +6,7 @@
 #include "command_line/inside/verdict_words.h"
 
 #include "exchange/exchange.h"
+#include "exchange/tolerance_json.h"
 #include "logbook/hand_over.h"
 #include "seal/key_store.h"
 
@@ -30,7 +31,9 @@ public:
         options.value("instrument", "ID", "Number of the instrument, see hammerline instruments", m_instrument);
         options.value("to", "FILE.json", "The file to write", m_to);
         options.flag("without-sale",
-                     "Leave out buyer, price and what is noted of the sale; a later whole file brings them",
+                     "Leave out buyer, price, what is noted of the sale and that it was delivered (told if that stays "
+                     "since more was written of the instrument later); the owner's name goes along. A later whole "
+                     "file brings the rest",
                      m_withoutSale);
         options.flag("force", "Overwrite a file that is there", m_force);
     }
@@ -50,13 +53,22 @@ public:
         if (!written)
             return written.faults();
         return Answer{.text = withoutControls(instrument.value().name) + " is in " + withoutControls(m_to) +
-                              (m_withoutSale ? ", without buyer and price.\n"
-                                             : ", with buyer and price as far as they were noted.\n") +
+                              saleTold(document.value()) +
                               digestLine(logbook::digestIn(document.value())) +
                               "Tell the digest to whoever takes it over, by another way than the file.\n"};
     }
 
 private:
+    [[nodiscard]] std::string saleTold(const std::string &document) const
+    {
+        if (!m_withoutSale)
+            return ", with buyer and price as far as they were noted.\n";
+        return logbook::tellsOfDelivery(document)
+                   ? ", without buyer and price. That it was delivered is in its history all the same: more was "
+                     "written of the instrument since, which builds on that.\n"
+                   : ", without buyer, price and delivery.\n";
+    }
+
     std::string m_logbook;
     std::string m_instrument;
     std::string m_to;
@@ -136,7 +148,7 @@ private:
     outcome::Outcome<Answer> takeOver(logbook::Logbook book, const std::string &document, const std::string &digest,
                                       const logbook::Stamp &stamp) const
     {
-        const auto taken = book.takeOver(document, m_file, stamp, digest);
+        const auto taken = book.takeOver(document, m_file, stamp, exchange::toleranceSetFaults, digest);
         if (!taken)
             return taken.faults();
         if (!taken.value().conflicts.empty())

@@ -1,5 +1,6 @@
 // An instrument handed over and taken over, the logbook backed up.
 #include "exchange/exchange.h"
+#include "exchange/tolerance_json.h"
 #include "logbook/hand_over.h"
 #include "main_window/logbook_files.h"
 #include "main_window/main_window.h"
@@ -31,8 +32,8 @@ std::optional<logbook::HandedSale> askSale(prompts::Prompts &prompts, QWidget *p
     const int chosen = prompts.ask(
         parent, {MainWindow::tr("Hand the instrument over"),
                  MainWindow::tr("Do buyer and price go along?"),
-                 MainWindow::tr("Left out, the file does not tell whether the instrument is sold either. A whole file "
-                                "brings them later."),
+                 MainWindow::tr("Left out, the file tells neither whether the instrument is sold nor that it was "
+                                "delivered. The owner's name goes along. A whole file brings the rest later."),
                  {MainWindow::tr("Leave out"), MainWindow::tr("Hand over too"), MainWindow::tr("Cancel")}});
     if (chosen == Cancel)
         return std::nullopt;
@@ -77,7 +78,12 @@ void MainWindow::handOver()
         return tellFaults(tr("Nothing was handed over"), written.faults());
     const QString inside = *sale == logbook::HandedSale::GoesAlong
                                ? tr("Its whole history and its photographs are in the file; buyer and price too.")
-                               : tr("Its history and its photographs are in the file, without buyer and price.");
+                               : logbook::tellsOfDelivery(document.value())
+                                 ? tr("Its history and its photographs are in the file, without buyer and price. That "
+                                      "it was delivered is told all the same: more was written of the instrument "
+                                      "since, which builds on that.")
+                                 : tr("Its history and its photographs are in the file, without buyer, price and "
+                                      "delivery.");
     m_prompts.tell(this, {tr("The instrument is handed over"), QFileInfo(*path).fileName(),
                           inside + "\n\n" +
                               tr("Tell this digest to whoever takes it over, by another way than the file:\n%1")
@@ -97,7 +103,8 @@ void MainWindow::takeOver()
     const auto document = exchange::readFile(path->toStdString(), logbook::mostHandOverBytes);
     if (!document)
         return tellFaults(tr("Nothing was taken over"), document.faults());
-    const auto taken = m_workshop->book().takeOver(document.value(), path->toStdString(), m_workshop->stamp());
+    const auto taken = m_workshop->book().takeOver(document.value(), path->toStdString(), m_workshop->stamp(),
+                                                     exchange::toleranceSetFaults);
     if (!taken)
         return tellFaults(tr("Nothing was taken over"), taken.faults());
     if (!taken.value().conflicts.empty())

@@ -208,6 +208,12 @@ OrderedJson toleranceSetTree(const ToleranceSet &set)
     return json;
 }
 
+std::vector<outcome::Fault> toleranceSetFaults(const std::string &json, const std::string &file)
+{
+    const auto set = readToleranceSet(json, file);
+    return set ? std::vector<outcome::Fault>() : set.faults();
+}
+
 std::string writeToleranceSet(const ToleranceSet &set)
 {
     return documentText(toleranceSetTree(set));

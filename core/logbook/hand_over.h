@@ -5,11 +5,15 @@
 // the photographs. Gauge studies stay: they are about a gauge, not about an instrument. So nothing is lost, corrections
 // and withdrawn readings included, and taking back still works at the other end. Instruments, passes, work and
 // photographs are named by their uids, quantities by their ids; deeds are numbered from 1 within the document. The same
-// deeds in the same order give the same bytes, whichever logbook they come out of.
+// deeds give the same bytes, whichever logbook they come out of and in whichever order they came into it: a document
+// tells them by their moments, then by their people, each behind those that it builds upon (inside/handed_order.h).
 //
 // The sale (buyer, price, remark) may be left out: then no deed of it is in the document, which says so ("without") and
-// shows neither whether there was one nor a digest that a guess at a price could be tried on. A whole document taken
-// over later brings these deeds, and is in no conflict for it.
+// shows neither whether there was one nor a digest that a guess at a price could be tried on. Left out with it is that
+// the instrument was delivered: it comes as it stood before. Where more was written of the instrument since its
+// delivery, that stays in its history, which would have a gap without (`tellsOfDelivery`). The owner's name is one of
+// the instrument's particulars and goes along. A whole document taken over later brings what was left out, and is in no
+// conflict for it.
 //
 // The document vouches for itself, for the logbook that takes it over does not know the instrument:
 //   * each deed has a "digest": SHA-256 over the canonical form (RFC 8785) of the deed without that member and with a
@@ -22,6 +26,11 @@
 // document is told when it is handed over and when it is taken over, to be compared by another way (by telephone), or
 // given to `takeOver`. Documents of version 1 had no digests; they are taken over all the same, nothing vouches for
 // them, and `TakenOver` says so. Handing over writes version 2.
+//
+// What a digest cannot tell is looked at besides, and refused with its place: a reading, a mark, a decision or work on a
+// note that the instrument does not have, a quantity that its action does not have, a tolerance set that cannot be
+// read. A logbook may lawfully hold what fitted once: compass and action can be corrected after readings were taken. So
+// whatever fits one of the versions of the instrument in the document is taken over.
 //
 // Taking over adds the deeds that are not here yet, with who did them and when, behind one deed "instrument-taken-over"
 // that says who brought them in; a document whose deeds are all here adds nothing. Two logbooks that went on with one
@@ -57,6 +66,9 @@ struct TakenOver {
 
 /// The digest that stands in a document of `Logbook::handOver`.
 [[nodiscard]] std::string digestIn(const std::string &document);
+
+/// Whether the document shows that the instrument was delivered at one time.
+[[nodiscard]] bool tellsOfDelivery(const std::string &document);
 
 /// A larger document is neither handed over nor taken over.
 inline constexpr std::size_t mostHandOverBytes = 256u << 20;

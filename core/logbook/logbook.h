@@ -37,6 +37,7 @@
 
 #include <chrono>
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -162,6 +163,9 @@ struct SetsInUse {
 };
 
 struct TakenOver; ///< see hand_over.h
+/// The faults of a text that is no tolerance set, `file` to blame; empty: it can be judged by. Reading sets is not the
+/// logbook's (exchange/tolerance_json.h), so it is handed in.
+using SetCheck = std::function<std::vector<outcome::Fault>(const std::string &text, const std::string &file)>;
 /// Whether buyer and price are handed over too.
 enum class HandedSale { GoesAlong, StaysHere };
 
@@ -306,10 +310,12 @@ public:
     /// (verify_instrument.h), and where the document would be too large to be taken over.
     [[nodiscard]] outcome::Outcome<std::string> handOver(instrument::InstrumentId instrument,
                                                          HandedSale sale = HandedSale::GoesAlong) const;
-    /// `file` is to blame for what is wrong with the document. `digest`, where it is not empty: the one the document
-    /// must have, 64 small hexadecimal digits.
+    /// `file` is to blame for what is wrong with the document. `setFaults` is asked about each tolerance set in it: an
+    /// instrument that could not be judged here is refused. `digest`, where it is not empty: the one the document must
+    /// have, 64 small hexadecimal digits.
     [[nodiscard]] outcome::Outcome<TakenOver> takeOver(const std::string &document, const std::string &file,
-                                                       const Stamp &stamp, const std::string &digest = {});
+                                                       const Stamp &stamp, const SetCheck &setFaults,
+                                                       const std::string &digest = {});
 
     // The lead's desk -------------------------------------------------------------------------------------------
     /// All that was decided about the pass; what no longer holds is among it.

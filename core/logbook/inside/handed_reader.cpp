@@ -3,6 +3,7 @@
 #include "dossier/plain_jpeg.h"
 #include "logbook/inside/base64.h"
 #include "logbook/inside/handed_digest.h"
+#include "logbook/inside/handed_fit.h"
 #include "logbook/inside/handed_tree.h"
 #include "logbook/inside/pictures.h"
 #include "logbook/inside/row_check.h"
@@ -286,7 +287,8 @@ void checkWhole(const Json &document, const std::string &digest, std::string_vie
 
 } // namespace
 
-outcome::Outcome<Read> readHanded(const std::string &text, const std::string &file, Database &types)
+outcome::Outcome<Read> readHanded(const std::string &text, const std::string &file, Database &types,
+                                  const SetCheck &setFaults)
 {
     const auto tree = readHandedTree(text, file);
     if (!tree)
@@ -294,11 +296,13 @@ outcome::Outcome<Read> readHanded(const std::string &text, const std::string &fi
     try {
         const Json &document = tree.value();
         Read read{Reader(document, types).read(), {}};
-        if (document["version"] == Json(1))
-            return read;
-        read.digest = digestOfDocument(document);
-        static_cast<void>(member(document, "digest", Json::value_t::string, "the document"));
-        checkWhole(document, read.digest, text);
+        if (document["version"] != Json(1)) {
+            read.digest = digestOfDocument(document);
+            static_cast<void>(member(document, "digest", Json::value_t::string, "the document"));
+            checkWhole(document, read.digest, text);
+        }
+        if (const std::string misfit = misfitIn(read.handed, setFaults); !misfit.empty())
+            refuse(misfit);
         return read;
     } catch (const Refusal &refusal) {
         return outcome::Fault{file, refusal.line, refusal.problem};

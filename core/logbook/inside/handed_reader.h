@@ -16,7 +16,8 @@ struct Read {
 };
 
 /// `types` is any logbook of the newest structure: it says which columns are numbers and which texts. `file` is to
-/// blame. One fault: the first.
-[[nodiscard]] outcome::Outcome<Read> readHanded(const std::string &text, const std::string &file, Database &types);
+/// blame, `setFaults` knows tolerance sets. One fault: the first.
+[[nodiscard]] outcome::Outcome<Read> readHanded(const std::string &text, const std::string &file, Database &types,
+                                                const SetCheck &setFaults);
 
 } // namespace hammerline::logbook::inside

@@ -10,17 +10,6 @@ namespace hammerline::logbook::inside {
 
 namespace {
 
-/// The row as if everything it names had the number 1.
-Row numbered(Row row)
-{
-    for (std::size_t column = 0; column < row.cells.size(); ++column) {
-        const Carried carried = carriedAs(row.table->columns()[column]);
-        if (carried != Carried::AsItIs && !std::holds_alternative<std::monostate>(row.cells[column]))
-            row.cells[column] = std::int64_t{1};
-    }
-    return row;
-}
-
 /// Notes that there are, takes from 1 up.
 bool numbersFit(const Row &row)
 {
@@ -89,6 +78,16 @@ std::string readAgain(const Row &row)
 }
 
 } // namespace
+
+Row numbered(Row row)
+{
+    for (std::size_t column = 0; column < row.cells.size(); ++column) {
+        const Carried carried = carriedAs(row.table->columns()[column]);
+        if (carried != Carried::AsItIs && !std::holds_alternative<std::monostate>(row.cells[column]))
+            row.cells[column] = std::int64_t{1};
+    }
+    return row;
+}
 
 std::string unknownIn(const Row &row)
 {

@@ -124,7 +124,7 @@ void deskStep(Desk &desk, int number)
         static_cast<void>(book.reopenPass(1, ben, "a string broke").value());
         break;
     case 15:
-        static_cast<void>(book.takeOver(handedOver(), "elsewhere.json", ben).value());
+        static_cast<void>(book.takeOver(handedOver(), "elsewhere.json", ben, anySet).value());
         break;
     case 16:
         book.strikeWork(1, uidOf('c'), ben, "another piano");

@@ -135,11 +135,11 @@ TEST_F(HandOverAlteredTest, WithEveryDigestMadeAnewItIsFoundByTheDigestThatWasTo
     const std::string told = digestIn(handedOver());
     const std::string document =
         forged(handedOver(), [](auto &json) { json["deeds"][2]["rows"][0]["value"] = 3'275'000; });
-    const auto taken = to.takeOver(document, "piano.json", ben, told);
+    const auto taken = to.takeOver(document, "piano.json", ben, anySet, told);
     ASSERT_FALSE(taken);
     EXPECT_THAT(taken.fault().problem, HasSubstr("not the one you gave"));
     EXPECT_EQ(to.instruments().size(), 1u);
-    EXPECT_TRUE(to.takeOver(handedOver(), "piano.json", ben, told));
+    EXPECT_TRUE(to.takeOver(handedOver(), "piano.json", ben, anySet, told));
 }
 
 TEST_F(HandOverAlteredTest, AReadingThatCannotBeTypedCannotBeTakenOver)
@@ -169,7 +169,7 @@ TEST_F(HandOverAlteredTest, NoSingleBitIsFlippedUnseen)
             ASSERT_NE(problemOf(document), "none") << "bit " << bit << " of byte " << &letter - document.data();
             letter = was;
         }
-    EXPECT_TRUE(to.takeOver(document, "piano.json", ben));
+    EXPECT_TRUE(to.takeOver(document, "piano.json", ben, anySet));
 }
 
 /// A whole one, with photographs.

@@ -55,11 +55,11 @@ protected:
     }
 
     std::string handedOver() { return from.handOver(1).value(); }
-    TakenOver takenOver(const std::string &document) { return to.takeOver(document, "piano.json", ben).value(); }
+    TakenOver takenOver(const std::string &document) { return to.takeOver(document, "piano.json", ben, anySet).value(); }
     std::string problemOf(const std::string &document)
     {
         const DeedId before = to.newestDeed();
-        const auto taken = to.takeOver(document, "piano.json", ben);
+        const auto taken = to.takeOver(document, "piano.json", ben, anySet);
         EXPECT_EQ(to.newestDeed(), before);
         return taken ? "none" : taken.fault().text();
     }

@@ -151,7 +151,7 @@ std::string ofVersion1(const std::string &document)
 TEST_F(HandOverHurtTest, OfVersion1IsTakenOverAndSaidToBeVouchedForByNothing)
 {
     const std::string old = ofVersion1(handedOver());
-    EXPECT_FALSE(to.takeOver(old, "piano.json", ben, digestIn(handedOver())));
+    EXPECT_FALSE(to.takeOver(old, "piano.json", ben, anySet, digestIn(handedOver())));
     const TakenOver taken = takenOver(old);
     EXPECT_TRUE(taken.isNew);
     EXPECT_TRUE(taken.digest.empty());

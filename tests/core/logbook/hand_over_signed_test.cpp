@@ -33,7 +33,7 @@ protected:
         EXPECT_TRUE(book.signPass(pass, lenient, {"shop", "{}"}, ben, "fit to go"));
     }
     std::string handedOver() { return from.handOver(1).value(); }
-    TakenOver takenOver(const std::string &document) { return to.takeOver(document, "piano.json", ben).value(); }
+    TakenOver takenOver(const std::string &document) { return to.takeOver(document, "piano.json", ben, anySet).value(); }
     /// What is wrong with the document once `value` stands at `name` in the first row of `table`.
     std::string problemWith(const std::string &table, const char *name, const nlohmann::json &value)
     {
@@ -43,7 +43,7 @@ protected:
                     if (row["table"] == table)
                         row[name] = value;
         });
-        const auto taken = to.takeOver(document, "piano.json", ben);
+        const auto taken = to.takeOver(document, "piano.json", ben, anySet);
         return taken ? "none" : taken.fault().text();
     }
 
