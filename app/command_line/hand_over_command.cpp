@@ -66,7 +66,7 @@ private:
         return logbook::tellsOfDelivery(document)
                    ? ", without buyer and price. That it was delivered is in its history all the same: more was "
                      "written of the instrument since, which builds on that.\n"
-                   : ", without buyer, price and delivery.\n";
+                   : ", without buyer and price.\n";
     }
 
     std::string m_logbook;
@@ -155,7 +155,9 @@ private:
             return conflictFaults(taken.value());
         return Answer{.text = told(book, taken.value()) +
                               (taken.value().saleLeftOut ? "Buyer and price were left out of the file.\n" : "") +
-                              digestTold(taken.value().digest, !digest.empty())};
+                              digestTold(taken.value().digest, !digest.empty()),
+                      .warnings = m_new || taken.value().added == 0 ? std::vector<outcome::Fault>()
+                                                                    : backUpOfTheDay(book, stamp.at)};
     }
 
     static std::string digestTold(const std::string &digest, bool compared)

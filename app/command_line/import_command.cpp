@@ -86,10 +86,12 @@ private:
     {
         const auto stored = book.importPass(pass, readings, {.at = pass.began, .person = pass.person});
         const int count = static_cast<int>(readings.size());
+        auto warnings = backUpOfTheDay(book, pass.began);
         if (m_json)
-            return Answer{.text = exchange::importJson(stored.id, count)};
+            return Answer{.text = exchange::importJson(stored.id, count), .warnings = std::move(warnings)};
         return Answer{.text = "Pass " + std::to_string(stored.id) + " (" + std::string(readings::idOf(stored.purpose)) +
-                              ") has " + counted(count, "reading", "readings") + ".\n"};
+                              ") has " + counted(count, "reading", "readings") + ".\n",
+                      .warnings = std::move(warnings)};
     }
 
     std::string m_logbook;

@@ -1,6 +1,7 @@
 #include "command_line/inside/logbook_input.h"
 
 #include "exchange/tolerance_json.h"
+#include "logbook/daily_backup.h"
 
 #include <algorithm>
 #include <charconv>
@@ -61,6 +62,17 @@ std::optional<outcome::Fault> noLogbookAt(const std::string &path, const std::st
 logbook::Logbook openToRead(const std::string &path)
 {
     return logbook::Logbook::open(path, logbook::Access::ReadOnly);
+}
+
+std::vector<outcome::Fault> backUpOfTheDay(const logbook::Logbook &book, readings::Instant now)
+{
+    if (const auto trouble = logbook::dailyBackupTrouble(book, now))
+        return {{.problem = *trouble}};
+    if (logbook::hasDailyBackup(book.path(), now))
+        return {};
+    return {{.file = logbook::backupFolder(book.path()),
+             .problem = "the backup of the day was not made: no file can be written there; the logbook itself is as "
+                        "it should be"}};
 }
 
 } // namespace hammerline::command_line

@@ -112,7 +112,9 @@ public:
             auto replaced = record_pdf::replacedRecord(*m_replaces, instrument.value());
             if (!replaced)
                 return replaced.faults();
-            record.value().replaces = std::move(replaced).value();
+            record.value().replaces = replaced.value().named;
+            if (!record_pdf::holdsHistoryOf(book, replaced.value()))
+                m_warnings.push_back(historyLost(replaced.value().history));
         }
         std::error_code unseen;
         if (!m_force && std::filesystem::exists(m_to, unseen)) // before a key is made
@@ -128,6 +130,15 @@ public:
     }
 
 private:
+    [[nodiscard]] outcome::Fault historyLost(const sale_record::HistoryPin &pin) const
+    {
+        return {.file = *m_replaces,
+                .problem = "was made from entry " + std::to_string(pin.deed) +
+                           " of a history that this logbook does not hold. Either the instrument came here out of "
+                           "another logbook, or this history was written anew or cut off since; hammerline verify "
+                           "LOGBOOK --record FILE.pdf tells more. The new record names the earlier one all the same"};
+    }
+
     /// The first line of the file, or what the surroundings hand in.
     [[nodiscard]] outcome::Outcome<std::string> passphraseFor(const Surroundings &surroundings) const
     {
@@ -154,7 +165,8 @@ private:
             return written.faults();
         return Answer{.text = "The record of " + withoutControls(record.instrument.name) + " is in " +
                               withoutControls(m_to) + ".\nSealed by:   " + withoutControls(key.name()) +
-                              "\nFingerprint: " + seal::groupedFingerprint(key.fingerprint()) + '\n'};
+                              "\nFingerprint: " + seal::groupedFingerprint(key.fingerprint()) + '\n',
+                      .warnings = m_warnings};
     }
 
     std::string m_logbook;
@@ -166,6 +178,7 @@ private:
     std::optional<std::string> m_keyFile;
     std::optional<std::string> m_passphraseFile;
     std::optional<std::string> m_workshop;
+    std::vector<outcome::Fault> m_warnings{};
     bool m_withSale = false;
     bool m_force = false;
 };

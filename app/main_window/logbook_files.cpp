@@ -4,7 +4,6 @@
 #include "main_window/while_painting.h"
 #include "record_pdf/record_input.h"
 #include "record_pdf/record_pdf.h"
-#include "record_pdf/replaced_record.h"
 #include "seal/workshop_key.h"
 
 #include <QCoreApplication>
@@ -39,14 +38,18 @@ outcome::Outcome<sale_record::SaleRecord> recordOf(const logbook::Logbook &book,
     return sale_record::assemble(input.value());
 }
 
-outcome::Outcome<bool> writeRecord(sale_record::SaleRecord record, const RecordWishes &wishes, const std::string &path,
-                                   const std::string &keyFile)
+outcome::Outcome<std::optional<record_pdf::ReplacedRecord>> writeRecord(sale_record::SaleRecord record,
+                                                                        const RecordWishes &wishes,
+                                                                        const std::string &path,
+                                                                        const std::string &keyFile)
 {
+    std::optional<record_pdf::ReplacedRecord> earlier;
     if (wishes.replaces) {
-        auto replaced = record_pdf::replacedRecord(wishes.replaces->toStdString(), record.instrument);
+        const auto replaced = record_pdf::replacedRecord(wishes.replaces->toStdString(), record.instrument);
         if (!replaced)
             return replaced.faults();
-        record.replaces = std::move(replaced).value();
+        earlier = replaced.value();
+        record.replaces = earlier->named;
     }
     record.workshop = wishes.workshop.toStdString();
     const std::string name = seal::keyNameOf(record.workshop, record.issuedBy);
@@ -57,8 +60,11 @@ outcome::Outcome<bool> writeRecord(sale_record::SaleRecord record, const RecordW
     record_pdf::RecordPdfOptions options{.paper = wishes.paper};
     language.speakIn(options);
     const QByteArray bytes = record_pdf::makeSealedRecordPdf(record, options, key.value());
-    return exchange::writeFile(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())},
-                               exchange::Overwrite::Yes);
+    const auto written = exchange::writeFile(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())},
+                                             exchange::Overwrite::Yes);
+    if (!written)
+        return written.faults();
+    return earlier;
 }
 
 QString proposedName(const instrument::Instrument &instrument, const QString &what)

@@ -6,7 +6,7 @@
 // others have done. A BrokenWorld ends in `tellTrouble` (see guarded_application.h).
 
 #include "main_window/actions.h"
-#include "main_window/daily_backup.h"
+#include "main_window/backup_keeper.h"
 #include "main_window/settings.h"
 #include "main_window/views.h"
 #include "main_window/workshop.h"

@@ -36,6 +36,13 @@ std::vector<tolerance::FoundUncertainty> uncertaintiesFound(logbook::Logbook &bo
     return found;
 }
 
+QString historyLost()
+{
+    return MainWindow::tr("The record that it takes the place of was made from a history that this logbook does not "
+                          "hold. Either the instrument came here out of another logbook, or this history was written "
+                          "anew or cut off since. The new record names the earlier one all the same.");
+}
+
 } // namespace
 
 void MainWindow::askNewLogbook()
@@ -243,11 +250,14 @@ void MainWindow::makeRecord()
     const auto written = writeRecord(told.value(), *wishes, path->toStdString(), m_keyFile);
     if (!written)
         return tellFaults(tr("No record was made"), written.faults());
+    const QString told = tr("%1 of %2 judged readings lie inside their limits.")
+                             .arg(record.value().pairsInside())
+                             .arg(record.value().judgedPairs());
+    const auto &replaced = written.value();
+    const bool held = !replaced || record_pdf::holdsHistoryOf(m_workshop->book(), *replaced);
     m_prompts.tell(this, {tr("The record is made"), QFileInfo(*path).fileName(),
-                          tr("%1 of %2 judged readings lie inside their limits.")
-                              .arg(record.value().pairsInside())
-                              .arg(record.value().judgedPairs()),
-                          prompts::Weight::Question});
+                          held ? told : told + "\n\n" + historyLost(),
+                          held ? prompts::Weight::Question : prompts::Weight::Warning});
 }
 
 void MainWindow::undo()

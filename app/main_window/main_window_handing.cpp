@@ -82,8 +82,7 @@ void MainWindow::handOver()
                                  ? tr("Its history and its photographs are in the file, without buyer and price. That "
                                       "it was delivered is told all the same: more was written of the instrument "
                                       "since, which builds on that.")
-                                 : tr("Its history and its photographs are in the file, without buyer, price and "
-                                      "delivery.");
+                                 : tr("Its history and its photographs are in the file, without buyer and price.");
     m_prompts.tell(this, {tr("The instrument is handed over"), QFileInfo(*path).fileName(),
                           inside + "\n\n" +
                               tr("Tell this digest to whoever takes it over, by another way than the file:\n%1")

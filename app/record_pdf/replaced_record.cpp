@@ -8,8 +8,7 @@
 
 namespace hammerline::record_pdf {
 
-outcome::Outcome<sale_record::Replaced> replacedRecord(const std::string &path,
-                                                       const instrument::Instrument &instrument)
+outcome::Outcome<ReplacedRecord> replacedRecord(const std::string &path, const instrument::Instrument &instrument)
 {
     const auto bytes = exchange::readFile(path);
     if (!bytes)
@@ -24,7 +23,14 @@ outcome::Outcome<sale_record::Replaced> replacedRecord(const std::string &path,
     if (check.value().instrumentUid != instrument.uid)
         return outcome::Fault{.file = path,
                               .problem = "is a record of another instrument (" + check.value().instrumentName + ")"};
-    return sale_record::Replaced{check.value().revision, check.value().issued, seal::digestOf(bytes.value())};
+    return ReplacedRecord{{check.value().revision, check.value().issued, seal::digestOf(bytes.value())},
+                          check.value().history};
+}
+
+bool holdsHistoryOf(const logbook::Logbook &book, const ReplacedRecord &replaced)
+{
+    const auto &pin = replaced.history;
+    return pin.deed == 0 || book.digest(pin.deed) == pin.digest;
 }
 
 } // namespace hammerline::record_pdf

@@ -9,6 +9,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace hammerline::command_line {
 
@@ -30,7 +31,11 @@ chosenSet(const instrument::Instrument &instrument);
 /// Nothing stands at `path`; `advice` says what to do. Absent: something does, and opening it says whether it is one.
 [[nodiscard]] std::optional<outcome::Fault> noLogbookAt(const std::string &path, const std::string &advice);
 
-/// Opens for reading alone: the logbook is not changed (SQLite may leave its empty log beside it).
+/// Opens for reading alone: the logbook is not changed, and nothing is left beside it.
 [[nodiscard]] logbook::Logbook openToRead(const std::string &path);
+
+/// For a command that wrote: the backup of the day where there is none yet (logbook/daily_backup.h). A warning where it
+/// failed, which takes nothing back.
+[[nodiscard]] std::vector<outcome::Fault> backUpOfTheDay(const logbook::Logbook &book, readings::Instant now);
 
 } // namespace hammerline::command_line

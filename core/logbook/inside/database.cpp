@@ -64,6 +64,22 @@ std::string immutableUri(const std::string &path)
     return uri + "?immutable=1";
 }
 
+bool hasFile(const std::string &path)
+{
+    std::error_code none;
+    return std::filesystem::exists(path, none);
+}
+
+/// By its permissions, for everybody.
+bool isWriteProtected(const std::string &path)
+{
+    using std::filesystem::perms;
+    constexpr auto toWrite = perms::owner_write | perms::group_write | perms::others_write;
+    std::error_code failed;
+    const auto status = std::filesystem::status(path, failed);
+    return !failed && (status.permissions() & toWrite) == perms::none;
+}
+
 /// Never lets an exception through: SQLite is C.
 void takeRow(sqlite3_context *context, int count, sqlite3_value **values) noexcept
 {
@@ -87,10 +103,10 @@ void Database::Closer::operator()(sqlite3 *connection) const
 
 Database::Database(const std::string &path, Mode mode) : Database(std::make_unique<std::string>(path))
 {
-    connect(fileName(path), mode == Mode::ReadWrite ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY);
-    // A write-ahead log wants files beside the logbook; on a read-only disk there can be none, and none are needed.
-    if (mode == Mode::ReadOnly && !readableAsItIs() && !hasUnfinishedLog(path))
-        connect(immutableUri(path), SQLITE_OPEN_READONLY | SQLITE_OPEN_URI);
+    if (mode == Mode::ReadWrite)
+        connect(fileName(path), SQLITE_OPEN_READWRITE);
+    else
+        connectToRead();
     choose();
     if (mode == Mode::ReadWrite && sqlite3_db_readonly(m_connection.get(), "main") == 1)
         throwBroken(SQLITE_READONLY, path);
@@ -142,6 +158,23 @@ void Database::connect(const std::string &name, int flags)
     m_connection.reset(connection);
     check(result);
     secure();
+}
+
+// A write-ahead log wants two files beside the logbook. SQLite takes them away again when the last connection closes,
+// but not if that one may only read. So a logbook that is as it should be, with no log to bring in, is opened as if for
+// writing and then told to refuse every write: closing it finds nothing to do but to clear away. One that nobody can
+// write to, or whose folder takes no files, is read without them.
+void Database::connectToRead()
+{
+    const bool settled = !hasUnfinishedLog(path()) && !hasFile(path() + "-journal");
+    if (settled && isWriteProtected(path())) {
+        connect(immutableUri(path()), SQLITE_OPEN_READONLY | SQLITE_OPEN_URI);
+        return;
+    }
+    connect(fileName(path()), settled ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY);
+    if (!readableAsItIs() && !hasUnfinishedLog(path()))
+        connect(immutableUri(path()), SQLITE_OPEN_READONLY | SQLITE_OPEN_URI);
+    run("PRAGMA query_only = ON");
 }
 
 void Database::secure()

@@ -27,7 +27,8 @@ class Database {
 public:
     enum class Mode { ReadWrite, ReadOnly };
 
-    /// An existing file (an empty one is an empty database).
+    /// An existing file (an empty one is an empty database). A connection for reading only leaves no file beside it
+    /// that was not there; where none can be made, on a read-only disk, it does without.
     Database(const std::string &path, Mode mode);
     /// A database in memory, with the same settings.
     [[nodiscard]] static Database inMemory();
@@ -72,6 +73,7 @@ private:
     };
     explicit Database(std::unique_ptr<std::string> path) : m_path(std::move(path)) {}
     void connect(const std::string &name, int flags);
+    void connectToRead();
     void secure(); ///< before the file is looked at
     void choose(); ///< what SQLite takes only once it can read the file
     void check(int resultCode) const;

@@ -1,17 +1,22 @@
-#include "main_window/daily_backup.h"
+#include "logbook/daily_backup.h"
 
 #include <algorithm>
 #include <filesystem>
 #include <utility>
 #include <vector>
 
-namespace hammerline::main_window {
+namespace hammerline::logbook {
 
 namespace {
 
 namespace fs = std::filesystem;
 
 constexpr const char *ending = ".hammerline";
+
+fs::path backupOf(const std::string &logbook, readings::Instant day)
+{
+    return fs::path(backupFolder(logbook)) / (readings::isoDate(day) + ending);
+}
 
 /// Backups by day, oldest first; a copy that was not finished is none. Days after `today` are of a clock that was set
 /// back since: they count as the oldest, or else they would outlive every backup to come.
@@ -60,19 +65,25 @@ std::string backupFolder(const std::string &logbook)
     return logbook + "-backups";
 }
 
-bool backUpDaily(const logbook::Logbook &book, readings::Instant now)
+bool hasDailyBackup(const std::string &logbook, readings::Instant now)
 {
-    const fs::path folder = backupFolder(book.path());
-    const fs::path target = folder / (readings::isoDate(now) + ending);
-    std::error_code failed;
-    if (fs::exists(target, failed))
+    std::error_code unseen;
+    return fs::exists(backupOf(logbook, now), unseen);
+}
+
+bool backUpDaily(const Logbook &book, readings::Instant now)
+{
+    if (hasDailyBackup(book.path(), now))
         return false;
+    const fs::path folder = backupFolder(book.path());
+    std::error_code failed;
     fs::create_directories(folder, failed);
     if (failed)
         return false;
     const Unfinished unfinished(folder / (readings::isoDate(now) + ".unfinished"));
     if (!book.copyTo(unfinished.path().string()))
         return false;
+    const fs::path target = backupOf(book.path(), now);
     fs::rename(unfinished.path(), target, failed);
     if (failed)
         return false;
@@ -80,19 +91,15 @@ bool backUpDaily(const logbook::Logbook &book, readings::Instant now)
     return true;
 }
 
-std::optional<std::string> BackupKeeper::look(const logbook::Logbook &book, readings::Instant now)
+std::optional<std::string> dailyBackupTrouble(const Logbook &book, readings::Instant now)
 {
-    if (m_failed && now >= *m_failed && now < *m_failed + pause) // not where the clock was set back
-        return std::nullopt;
-    m_failed.reset();
     try {
         backUpDaily(book, now);
         return std::nullopt;
     } catch (const outcome::BrokenWorld &broken) {
-        m_failed = now;
         return std::string("The backup of the day was not made: ") + broken.what() +
                " The logbook itself is as it should be, and work goes on.";
     }
 }
 
-} // namespace hammerline::main_window
+} // namespace hammerline::logbook

@@ -10,7 +10,7 @@
 #include <optional>
 #include <string>
 
-namespace hammerline::main_window {
+namespace hammerline::logbook {
 
 inline constexpr int backupsKept = 7;
 
@@ -19,21 +19,12 @@ inline constexpr int backupsKept = 7;
 
 /// True where one was made; false where the day has one already, or the folder cannot be written (a logbook on a
 /// read-only disk still opens). Throws BrokenWorld where the disk fails on the way; nothing of the copy is left then.
-bool backUpDaily(const logbook::Logbook &book, readings::Instant now);
+bool backUpDaily(const Logbook &book, readings::Instant now);
 
-/// Looks after the backups of a window. Where one fails, work goes on without: it is told, and tried again after a
-/// while.
-class BackupKeeper {
-public:
-    static constexpr std::chrono::minutes pause{10};
+/// The same. What to tell the user where the disk failed: work goes on without.
+[[nodiscard]] std::optional<std::string> dailyBackupTrouble(const Logbook &book, readings::Instant now);
 
-    /// Makes the backup of the day where it is missing. What to tell the user where that failed.
-    [[nodiscard]] std::optional<std::string> look(const logbook::Logbook &book, readings::Instant now);
-    /// The user has mended the cause: do not wait.
-    void tryAgain() { m_failed.reset(); }
+/// Whether the day has its backup.
+[[nodiscard]] bool hasDailyBackup(const std::string &logbook, readings::Instant now);
 
-private:
-    std::optional<readings::Instant> m_failed; ///< when it was last tried in vain
-};
-
-} // namespace hammerline::main_window
+} // namespace hammerline::logbook
