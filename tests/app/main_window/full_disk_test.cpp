@@ -3,7 +3,7 @@
 #include "app/main_window/full_disk.h"
 #include "app/main_window/window_desk.h"
 #include "logbook/verify_history.h"
-#include "main_window/daily_backup.h"
+#include "logbook/daily_backup.h"
 #include "main_window/guarded_application.h"
 
 #include <QFile>
@@ -57,7 +57,7 @@ TEST_F(FullDiskDesk, ABackupOfTheDayThatFindsNoRoomIsToldWhileTheLogbookAndThePo
 {
     const std::string path = folder.filePath("small.hammerline").toStdString();
     ASSERT_TRUE(shop.book.copyTo(path));
-    const auto folderOfBackups = backupFolder(path);
+    const auto folderOfBackups = logbook::backupFolder(path);
     MainWindow window(surroundings());
     ASSERT_TRUE(window.openLogbook(QString::fromStdString(path)));
     window.show();

@@ -80,6 +80,66 @@ TEST_F(HandOverSaleTest, ASaleOfOnesOwnIsAConflictWithTheOneLeftOutBefore)
     EXPECT_EQ(to.dossier(2).sale.buyer, "somebody else");
 }
 
+class DeliveredTest : public HandOverSaleTest {
+protected:
+    DeliveredTest() { sign(20); }
+
+    void sign(int minutes)
+    {
+        const auto newest = from.passes(1).back().id;
+        ASSERT_TRUE(from.signPass(newest, {.action = catalogue::ActionKind::Vertical}, {}, {moment(minutes), "Ada"}, {}));
+    }
+    void change(int minutes, const std::function<void(instrument::Instrument &)> &how)
+    {
+        auto changed = from.instrument(1).value();
+        how(changed);
+        ASSERT_TRUE(from.changeInstrument(changed, {moment(minutes), "Ada"}, {}));
+    }
+    void deliver(int minutes)
+    {
+        change(minutes, [](auto &changed) { changed.state = instrument::State::Delivered; });
+    }
+};
+
+TEST_F(DeliveredTest, ThatItWasDeliveredIsLeftOutToo)
+{
+    const std::string before = withoutSale();
+    deliver(30);
+    EXPECT_TRUE(tellsOfDelivery(handedOver()));
+    const std::string document = withoutSale();
+    EXPECT_FALSE(tellsOfDelivery(document));
+    EXPECT_EQ(document, before) << "nothing shows that there was more";
+    static_cast<void>(takenOver(document));
+    EXPECT_EQ(to.instrument(2)->state, instrument::State::SignedOff);
+    EXPECT_EQ(to.handOver(2, HandedSale::StaysHere).value(), document);
+}
+
+TEST_F(DeliveredTest, AWholeDocumentLaterBringsTheDelivery)
+{
+    deliver(30);
+    static_cast<void>(takenOver(withoutSale()));
+    EXPECT_THAT(takenOver(handedOver()).conflicts, IsEmpty());
+    EXPECT_EQ(to.instrument(2)->state, instrument::State::Delivered);
+    EXPECT_EQ(to.handOver(2).value(), handedOver());
+}
+
+TEST_F(DeliveredTest, DeliveredAndTakenBackIsLeftOutAsWell)
+{
+    const std::string before = withoutSale();
+    deliver(30);
+    from.undo(*from.undoableOfInstrument(1), {moment(31), "Ada"});
+    deliver(32);
+    EXPECT_EQ(withoutSale(), before);
+}
+
+TEST_F(DeliveredTest, WhereMoreWasWrittenOfTheInstrumentSinceTheDeliveryStaysAndIsTold)
+{
+    deliver(30);
+    change(40, [](auto &changed) { changed.remark = "stands by a window"; });
+    EXPECT_TRUE(tellsOfDelivery(withoutSale()));
+    EXPECT_EQ(takenOver(withoutSale()).added, nlohmann::json::parse(withoutSale())["deeds"].size());
+}
+
 TEST_F(HandOverSaleTest, ADocumentThatSaysItIsWithoutAndIsNotIsRefused)
 {
     EXPECT_THAT(problemOfForged([](auto &json) { json["without"] = {"sale"}; }), HasSubstr("is of the sale"));
