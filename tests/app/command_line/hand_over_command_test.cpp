@@ -193,22 +193,57 @@ TEST_F(HandOverCommands, ABackupOfAnEditedLogbookIsMadeAndSaysSo)
     EXPECT_EQ(runCommand({"verify", copy}).status, 1);
 }
 
+/// As only another program can leave it there.
+void spoilSet(const std::string &path)
+{
+    auto book = logbook::Logbook::open(path);
+    auto spoiled = book.instrument(2).value();
+    spoiled.toleranceText = R"({"a":1})";
+    ASSERT_TRUE(book.changeInstrument(spoiled, {}, {}));
+}
+
 TEST_F(HandOverCommands, ASetThatCannotBeReadBarsItsOwnInstrumentAlone)
 {
-    const std::string file = handedOver(m_book, "2", "piano.json");
-    const std::string poisoned = m_folder.write("poison.json", support::forged(fileText(file), [](auto &json) {
-                                                    for (auto &deed : json["deeds"])
-                                                        for (auto &row : deed["rows"])
-                                                            if (row.contains("tolerance_text"))
-                                                                row["tolerance_text"] = R"({"a":1})";
-                                                }));
-    const std::string fresh = m_folder.file("fresh.hammerline");
-    ASSERT_EQ(runCommand({"take-over", fresh, poisoned, "--new"}).status, 0);
-    ASSERT_EQ(runCommand({"take-over", fresh, handedOver(m_book, "5", "grand.json")}).status, 0);
-    const auto ran = runCommand({"review", fresh});
+    spoilSet(m_book);
+    const auto ran = runCommand({"review", m_book});
     EXPECT_EQ(ran.status, 0);
     EXPECT_THAT(ran.out, HasSubstr("Zirrow"));
     EXPECT_THAT(ran.err, HasSubstr("Tamsel"));
+}
+
+TEST_F(HandOverCommands, ASetThatCannotBeReadIsNeverTakenOver)
+{
+    const std::string sound = handedOver(m_book, "2", "sound.json");
+    spoilSet(m_book);
+    const std::string fresh = m_folder.file("fresh.hammerline");
+    ASSERT_EQ(runCommand({"take-over", fresh, sound, "--new"}).status, 0);
+    const std::string before = fileText(handedOver(fresh, "1", "before.json"));
+    const auto ran = runCommand({"take-over", fresh, handedOver(m_book, "2", "spoiled.json")});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_EQ(ran.out, "");
+    EXPECT_THAT(ran.err, HasSubstr("spoiled.json: deed "));
+    EXPECT_THAT(ran.err, HasSubstr("].rows[0].tolerance_text: the tolerance set cannot be read"));
+    EXPECT_THAT(ran.err, HasSubstr("would be right"));
+    EXPECT_EQ(fileText(handedOver(fresh, "1", "after.json")), before);
+}
+
+TEST_F(HandOverCommands, ADeliveryStaysBehindWithTheSaleOrIsToldToGoAlong)
+{
+    const std::string file = m_folder.file("piano.json");
+    const std::vector<std::string> call{"hand-over", m_book, "--instrument", "4", "--to",
+                                        file,        "--without-sale", "--force"};
+    const auto change = [&](const std::function<void(instrument::Instrument &)> &how) {
+        auto book = logbook::Logbook::open(m_book);
+        auto changed = book.instrument(4).value();
+        how(changed);
+        ASSERT_TRUE(book.changeInstrument(changed, {}, {}));
+    };
+    change([](auto &changed) { changed.state = instrument::State::SignedOff; });
+    change([](auto &changed) { changed.state = instrument::State::Delivered; });
+    EXPECT_THAT(runCommand(call).out, HasSubstr(", without buyer and price.\n"));
+    change([](auto &changed) { changed.remark = "stands by a window"; });
+    EXPECT_THAT(runCommand(call).out, HasSubstr("That it was delivered is in its history all the same"));
+    EXPECT_THAT(fileText(file), HasSubstr(R"("state":"delivered")"));
 }
 
 TEST_F(HandOverCommands, ABackupNeverOverwrites)

@@ -93,6 +93,34 @@ TEST_F(WindowDesk, AReissueInGermanUnderAPassphraseNamesTheRecordBefore)
     EXPECT_EQ(reportOn(first).fingerprint, reportOn(second).fingerprint);
 }
 
+TEST_F(WindowDesk, AReissueOfARecordFromAnotherHistoryIsMadeAndSaidToBe)
+{
+    const QString first = folder.filePath("first.pdf");
+    auto record = recordOf(shop.book, shop.grand, shop.stamp());
+    if (!record) {
+        shop.book.enter(shop.pass.id,
+                        {.place = {catalogue::Quantity::Blow, keyboard::Note(1), 1},
+                         .value = units::Length::millimetres(46),
+                         .typed = "46"},
+                        shop.stamp());
+        record = recordOf(shop.book, shop.grand, shop.stamp());
+    }
+    ASSERT_TRUE(record);
+    sale_record::SaleRecord elsewhere = record.value();
+    elsewhere.history.digest = std::string(64, 'a');
+    ASSERT_TRUE(writeRecord(elsewhere, {}, first.toStdString(), folder.filePath("keys/theirs.p12").toStdString()));
+    const auto window = openWindow();
+    for (const char *choice : {"English, A4", "Choose the earlier one…", "Without a passphrase"})
+        prompts.willChoose(QString::fromUtf8(choice));
+    prompts.willPick(first);
+    prompts.willPick(folder.filePath("second.pdf"));
+    trigger(*window, "makeRecord");
+    ASSERT_EQ(prompts.notices().size(), 1u);
+    EXPECT_EQ(prompts.notices().front().title, "The record is made");
+    EXPECT_EQ(prompts.notices().front().weight, prompts::Weight::Warning);
+    EXPECT_TRUE(prompts.notices().front().detail.contains("out of another logbook"));
+}
+
 TEST_F(WindowDesk, PaperLanguageAndWorkshopOfTheRecordAreRemembered)
 {
     const auto window = openWindow();

@@ -3,6 +3,7 @@
 #include "core/logbook/logbook_fixture.h"
 #include "logbook/verify_history.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>

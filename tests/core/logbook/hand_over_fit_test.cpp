@@ -11,20 +11,22 @@ using testing::StartsWith;
 
 class HandOverFitTest : public HandOverTest {
 protected:
-    /// The place in the JSON of the first row of `table` that has `name`, as a message tells it; it gets `value`.
+    /// The last row of `table` that has `name` gets `value`; its place in the JSON, as a message tells it.
     std::string alter(nlohmann::json &json, const std::string &table, const std::string &name,
                       const nlohmann::json &value)
     {
+        nlohmann::json *found = nullptr;
+        std::string place = "no such row";
         for (std::size_t deed = 0; deed < json["deeds"].size(); ++deed)
-            for (std::size_t row = 0; row < json["deeds"][deed]["rows"].size(); ++row) {
-                auto &found = json["deeds"][deed]["rows"][row];
-                if (found["table"] != table || !found.contains(name))
-                    continue;
-                found[name] = value;
-                return "piano.json: deed " + std::to_string(deed + 1) + ", deeds[" + std::to_string(deed) + "].rows[" +
-                       std::to_string(row) + "]." + name + ": ";
-            }
-        return "no such row";
+            for (std::size_t row = 0; row < json["deeds"][deed]["rows"].size(); ++row)
+                if (auto &each = json["deeds"][deed]["rows"][row]; each["table"] == table && each.contains(name)) {
+                    found = &each[name];
+                    place = "piano.json: deed " + std::to_string(deed + 1) + ", deeds[" + std::to_string(deed) +
+                            "].rows[" + std::to_string(row) + "]." + name + ": ";
+                }
+        if (found != nullptr)
+            *found = value;
+        return place;
     }
     void expectRefused(const std::string &table, const std::string &name, const nlohmann::json &value,
                        const std::string &says)

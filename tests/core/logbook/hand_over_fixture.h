@@ -33,6 +33,8 @@ protected:
         from.enter(1, reading(letOff(40), 3'175'000, "1/8"), ada);
         from.enter(1, reading(letOff(40, 2), 3'200'000, "3,2"), ada);
         from.enter(1, reading(letOff(40), 3'300'000, "3.3"), ben, "misread");
+        ada.at = moment(6);
+        ben.at = moment(7);
         from.undo(*from.undoable(1), ada);
         from.markFault(1, {keyboard::Note(40), "blocking"}, ada);
         from.rememberTolerance(1, {"shop", "{}"}, ada);
@@ -45,6 +47,7 @@ protected:
         many[1].remark = "cold";
         static_cast<void>(from.importPass(
             {.instrument = 1, .purpose = readings::Purpose::AsLeft, .began = moment(60), .person = "Ada"}, many, ben));
+        ada.at = ben.at = moment(8);
     }
     void fillDossier()
     {
@@ -70,6 +73,8 @@ protected:
         return problemOf(forged(handedOver(), change));
     }
 
+    Stamp ada = logbook::ada; ///< their clocks go on: a hand-over tells deeds by their moments
+    Stamp ben = logbook::ben;
     Logbook from = withPass();
     Logbook to = Logbook::create(file("other.hammerline"), ben).value();
 };
