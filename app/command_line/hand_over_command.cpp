@@ -53,8 +53,7 @@ public:
         if (!written)
             return written.faults();
         return Answer{.text = withoutControls(instrument.value().name) + " is in " + withoutControls(m_to) +
-                              saleTold(document.value()) +
-                              digestLine(logbook::digestIn(document.value())) +
+                              saleTold(document.value()) + digestLine(logbook::digestIn(document.value())) +
                               "Tell the digest to whoever takes it over, by another way than the file.\n"};
     }
 

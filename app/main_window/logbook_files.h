@@ -26,11 +26,12 @@ readingsFromFile(const std::string &path, const instrument::Instrument &instrume
                                                                  const instrument::Instrument &instrument,
                                                                  const logbook::Stamp &stamp, bool tellSale = false);
 /// The record as PDF at `path` as wished, written over what is there and sealed with the workshop's key, which is made
-/// at `keyFile` where it is missing. A fault too where the record to be replaced is none; else the record that it takes the place
-/// of, where one was wished.
-[[nodiscard]] outcome::Outcome<std::optional<record_pdf::ReplacedRecord>>
-writeRecord(sale_record::SaleRecord record, const RecordWishes &wishes, const std::string &path,
-            const std::string &keyFile);
+/// at `keyFile` where it is missing. A fault too where the record to be replaced is none; else the record that it takes
+/// the place of, where one was wished.
+[[nodiscard]] outcome::Outcome<std::optional<record_pdf::ReplacedRecord>> writeRecord(sale_record::SaleRecord record,
+                                                                                      const RecordWishes &wishes,
+                                                                                      const std::string &path,
+                                                                                      const std::string &keyFile);
 
 /// "blue-upright-as-left-2026-03-02": a file name to propose.
 [[nodiscard]] QString proposedName(const instrument::Instrument &instrument, const QString &what);

@@ -255,9 +255,9 @@ void MainWindow::makeRecord()
                              .arg(record.value().judgedPairs());
     const auto &replaced = written.value();
     const bool held = !replaced || record_pdf::holdsHistoryOf(m_workshop->book(), *replaced);
-    m_prompts.tell(this, {tr("The record is made"), QFileInfo(*path).fileName(),
-                          held ? told : told + "\n\n" + historyLost(),
-                          held ? prompts::Weight::Question : prompts::Weight::Warning});
+    m_prompts.tell(this,
+                   {tr("The record is made"), QFileInfo(*path).fileName(), held ? told : told + "\n\n" + historyLost(),
+                    held ? prompts::Weight::Question : prompts::Weight::Warning});
 }
 
 void MainWindow::undo()

@@ -78,11 +78,11 @@ void MainWindow::handOver()
         return tellFaults(tr("Nothing was handed over"), written.faults());
     const QString inside = *sale == logbook::HandedSale::GoesAlong
                                ? tr("Its whole history and its photographs are in the file; buyer and price too.")
-                               : logbook::tellsOfDelivery(document.value())
-                                 ? tr("Its history and its photographs are in the file, without buyer and price. That "
-                                      "it was delivered is told all the same: more was written of the instrument "
-                                      "since, which builds on that.")
-                                 : tr("Its history and its photographs are in the file, without buyer and price.");
+                           : logbook::tellsOfDelivery(document.value())
+                               ? tr("Its history and its photographs are in the file, without buyer and price. That "
+                                    "it was delivered is told all the same: more was written of the instrument "
+                                    "since, which builds on that.")
+                               : tr("Its history and its photographs are in the file, without buyer and price.");
     m_prompts.tell(this, {tr("The instrument is handed over"), QFileInfo(*path).fileName(),
                           inside + "\n\n" +
                               tr("Tell this digest to whoever takes it over, by another way than the file:\n%1")
@@ -103,7 +103,7 @@ void MainWindow::takeOver()
     if (!document)
         return tellFaults(tr("Nothing was taken over"), document.faults());
     const auto taken = m_workshop->book().takeOver(document.value(), path->toStdString(), m_workshop->stamp(),
-                                                     exchange::toleranceSetFaults);
+                                                   exchange::toleranceSetFaults);
     if (!taken)
         return tellFaults(tr("Nothing was taken over"), taken.faults());
     if (!taken.value().conflicts.empty())

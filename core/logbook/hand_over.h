@@ -27,8 +27,8 @@
 // given to `takeOver`. Documents of version 1 had no digests; they are taken over all the same, nothing vouches for
 // them, and `TakenOver` says so. Handing over writes version 2.
 //
-// What a digest cannot tell is looked at besides, and refused with its place: a reading, a mark, a decision or work on a
-// note that the instrument does not have, a quantity that its action does not have, a tolerance set that cannot be
+// What a digest cannot tell is looked at besides, and refused with its place: a reading, a mark, a decision or work on
+// a note that the instrument does not have, a quantity that its action does not have, a tolerance set that cannot be
 // read. A logbook may lawfully hold what fitted once: compass and action can be corrected after readings were taken. So
 // whatever fits one of the versions of the instrument in the document is taken over.
 //

@@ -86,8 +86,7 @@ private:
         if (std::ranges::any_of(m_versions, has))
             return std::nullopt;
         return Misfit{column, std::string(catalogue::idOf(quantity)) +
-                                  " is a quantity of the other action; this one has " +
-                                  quantitiesOf(newest().action)};
+                                  " is a quantity of the other action; this one has " + quantitiesOf(newest().action)};
     }
 
     /// Of a row whose key is a note, or a quantity and a note.

@@ -230,8 +230,8 @@ TEST_F(HandOverCommands, ASetThatCannotBeReadIsNeverTakenOver)
 TEST_F(HandOverCommands, ADeliveryStaysBehindWithTheSaleOrIsToldToGoAlong)
 {
     const std::string file = m_folder.file("piano.json");
-    const std::vector<std::string> call{"hand-over", m_book, "--instrument", "4", "--to",
-                                        file,        "--without-sale", "--force"};
+    const std::vector<std::string> call{"hand-over", m_book, "--instrument",   "4",
+                                        "--to",      file,   "--without-sale", "--force"};
     const auto change = [&](const std::function<void(instrument::Instrument &)> &how) {
         auto book = logbook::Logbook::open(m_book);
         auto changed = book.instrument(4).value();

@@ -100,12 +100,12 @@ TEST_F(RecordCommand, ARecordOfAHistoryThatIsNotHereIsReplacedWithAWord)
     ASSERT_EQ(runCommand({"record", m_book, "--instrument", "1", "--to", first}).status, 0);
     ASSERT_EQ(runCommand({"hand-over", m_book, "--instrument", "1", "--to", piano}).status, 0);
     ASSERT_EQ(runCommand({"take-over", fresh, piano, "--new"}).status, 0);
-    const auto held = runCommand(
-        {"record", m_book, "--instrument", "1", "--to", m_folder.file("here.pdf"), "--replaces", first});
+    const auto held =
+        runCommand({"record", m_book, "--instrument", "1", "--to", m_folder.file("here.pdf"), "--replaces", first});
     EXPECT_EQ(held.status, 0);
     EXPECT_EQ(held.err, "");
-    const auto moved = runCommand(
-        {"record", fresh, "--instrument", "1", "--to", m_folder.file("there.pdf"), "--replaces", first});
+    const auto moved =
+        runCommand({"record", fresh, "--instrument", "1", "--to", m_folder.file("there.pdf"), "--replaces", first});
     EXPECT_EQ(moved.status, 0);
     EXPECT_NE(moved.err.find(first + ": was made from entry "), std::string::npos) << moved.err;
     EXPECT_NE(moved.err.find("Either the instrument came here out of another logbook"), std::string::npos);

@@ -2,8 +2,8 @@
 // disk that is full in truth.
 #include "app/main_window/full_disk.h"
 #include "app/main_window/window_desk.h"
-#include "logbook/verify_history.h"
 #include "logbook/daily_backup.h"
+#include "logbook/verify_history.h"
 #include "main_window/guarded_application.h"
 
 #include <QFile>

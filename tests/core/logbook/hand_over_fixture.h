@@ -58,7 +58,10 @@ protected:
     }
 
     std::string handedOver() { return from.handOver(1).value(); }
-    TakenOver takenOver(const std::string &document) { return to.takeOver(document, "piano.json", ben, anySet).value(); }
+    TakenOver takenOver(const std::string &document)
+    {
+        return to.takeOver(document, "piano.json", ben, anySet).value();
+    }
     std::string problemOf(const std::string &document)
     {
         const DeedId before = to.newestDeed();

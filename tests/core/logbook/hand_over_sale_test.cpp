@@ -87,7 +87,8 @@ protected:
     void sign(int minutes)
     {
         const auto newest = from.passes(1).back().id;
-        ASSERT_TRUE(from.signPass(newest, {.action = catalogue::ActionKind::Vertical}, {}, {moment(minutes), "Ada"}, {}));
+        ASSERT_TRUE(
+            from.signPass(newest, {.action = catalogue::ActionKind::Vertical}, {}, {moment(minutes), "Ada"}, {}));
     }
     void change(int minutes, const std::function<void(instrument::Instrument &)> &how)
     {

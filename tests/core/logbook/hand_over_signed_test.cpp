@@ -33,7 +33,10 @@ protected:
         EXPECT_TRUE(book.signPass(pass, lenient, {"shop", "{}"}, ben, "fit to go"));
     }
     std::string handedOver() { return from.handOver(1).value(); }
-    TakenOver takenOver(const std::string &document) { return to.takeOver(document, "piano.json", ben, anySet).value(); }
+    TakenOver takenOver(const std::string &document)
+    {
+        return to.takeOver(document, "piano.json", ben, anySet).value();
+    }
     /// What is wrong with the document once `value` stands at `name` in the first row of `table`.
     std::string problemWith(const std::string &table, const char *name, const nlohmann::json &value)
     {
