@@ -93,16 +93,24 @@ private:
     std::map<std::string, PassSoFar> m_passes{};
 };
 
-/// Of those that build upon nothing that is yet to come, always the first by moment, person and place.
+/// That of the first row; a deed without one comes last.
+std::size_t kindOf(const HandedDeed &deed)
+{
+    const auto tables = versionTables();
+    const auto found = deed.rows.empty() ? tables.end() : std::ranges::find(tables, deed.rows.front().table);
+    return static_cast<std::size_t>(found - tables.begin());
+}
+
+/// Of those that build upon nothing that is yet to come, always the first by moment, person, kind and place.
 std::vector<Index> orderOf(const std::vector<HandedDeed> &deeds)
 {
-    using Turn = std::tuple<readings::Instant, std::string_view, Index>;
+    using Turn = std::tuple<readings::Instant, std::string_view, std::size_t, Index>;
     const Foundations foundations(deeds);
     std::vector<std::size_t> waitsFor(deeds.size());
     std::vector<std::vector<Index>> carries(deeds.size());
     std::priority_queue<Turn, std::vector<Turn>, std::greater<>> ready;
     const auto get = [&](Index index) {
-        ready.emplace(deeds[index].deed.stamp.at, deeds[index].deed.stamp.person, index);
+        ready.emplace(deeds[index].deed.stamp.at, deeds[index].deed.stamp.person, kindOf(deeds[index]), index);
     };
     for (Index index = 0; index < deeds.size(); ++index) {
         waitsFor[index] = foundations.of()[index].size();
@@ -113,7 +121,7 @@ std::vector<Index> orderOf(const std::vector<HandedDeed> &deeds)
     }
     std::vector<Index> order;
     while (!ready.empty()) {
-        order.push_back(std::get<Index>(ready.top()));
+        order.push_back(std::get<3>(ready.top()));
         ready.pop();
         for (const Index above : carries[order.back()])
             if (--waitsFor[above] == 0)

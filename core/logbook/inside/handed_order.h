@@ -11,8 +11,9 @@
 // None of these differs between logbooks: where two shops wrote to one place or went on with a pass that the other
 // signed, taking over is a conflict.
 //
-// Deeds of one person at one and the same millisecond stay as they stand: they were done at one desk, one after the
-// other, and that order goes along.
+// Deeds of one person at one and the same millisecond are told by the kind of row that they wrote, in the order of
+// versionTables(), and else stay as they stand: they were done at one desk, one after the other, and that order goes
+// along. (The kind, since the sale may come later than the rest.)
 
 #include "logbook/inside/handed.h"
 

@@ -4,6 +4,7 @@
 #include "logbook/verify_instrument.h"
 
 #include <fstream>
+#include <iostream>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -95,7 +96,8 @@ int asNobody(const std::function<bool()> &reads)
             _exit(3);
         try {
             _exit(reads() ? 0 : 1);
-        } catch (const std::exception &) {
+        } catch (const std::exception &broken) {
+            std::cerr << broken.what() << '\n';
             _exit(2);
         }
     }
@@ -108,7 +110,8 @@ TEST_F(LeftBesideTest, ALogbookInAReadOnlyFolderIsRead)
 {
     using fs::perms;
     fs::permissions(file(), perms::owner_all | perms::group_all | perms::others_all);
-    fs::permissions(folder, perms::owner_read | perms::owner_exec | perms::others_read | perms::others_exec);
+    fs::permissions(folder, perms::owner_read | perms::owner_exec | perms::group_read | perms::group_exec |
+                                perms::others_read | perms::others_exec);
     EXPECT_EQ(asNobody([&] {
                   return Logbook::open(file(), Access::ReadOnly).readings(1).size() == 1 &&
                          verifyHistory(file()).whole() && verifyInstrument(file(), 1).whole();
