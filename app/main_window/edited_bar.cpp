@@ -1,11 +1,11 @@
 #include "main_window/edited_bar.h"
 
 #include "main_window/daily_backup.h"
-#include "main_window/whole_label.h"
 #include "wording/palette.h"
 
 #include <QBoxLayout>
 #include <QFileInfo>
+#include <QLabel>
 #include <QPushButton>
 
 #include <algorithm>
@@ -53,7 +53,7 @@ QString helpFor(const EditedWatch::Found &found, const std::string &path)
 } // namespace
 
 EditedBar::EditedBar(const EditedWatch &watch, QWidget *parent)
-    : QFrame(parent), m_watch(watch), m_what(new WholeLabel), m_help(new WholeLabel)
+    : QFrame(parent), m_watch(watch), m_what(new QLabel), m_help(new QLabel)
 {
     setObjectName("editedBar");
     setFrameShape(QFrame::NoFrame);
@@ -61,6 +61,10 @@ EditedBar::EditedBar(const EditedWatch &watch, QWidget *parent)
     m_what->setFont(wording::font(wording::TextSize::Heading, true));
     m_help->setObjectName("editedHelp");
     m_help->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    for (QLabel *label : {m_what, m_help}) {
+        label->setWordWrap(true);
+        label->setTextFormat(Qt::PlainText);
+    }
     auto *away = new QPushButton(tr("Put away"));
     away->setObjectName("editedAway");
     connect(away, &QPushButton::clicked, this, [this] {

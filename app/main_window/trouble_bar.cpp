@@ -1,20 +1,24 @@
 #include "main_window/trouble_bar.h"
 
-#include "main_window/whole_label.h"
 #include "wording/palette.h"
 
 #include <QBoxLayout>
+#include <QLabel>
 #include <QPushButton>
 
 namespace hammerline::main_window {
 
-TroubleBar::TroubleBar(QWidget *parent) : QFrame(parent), m_what(new WholeLabel), m_safe(new WholeLabel)
+TroubleBar::TroubleBar(QWidget *parent) : QFrame(parent), m_what(new QLabel), m_safe(new QLabel)
 {
     setObjectName("troubleBar");
     setFrameShape(QFrame::NoFrame);
     m_what->setObjectName("troubleText");
     m_what->setFont(wording::font(wording::TextSize::Heading, true));
     m_safe->setObjectName("troubleSafe");
+    for (QLabel *label : {m_what, m_safe}) {
+        label->setWordWrap(true);
+        label->setTextFormat(Qt::PlainText);
+    }
     auto *again = new QPushButton(tr("Try again"));
     again->setObjectName("troubleAgain");
     auto *away = new QPushButton(tr("Put away"));

@@ -90,8 +90,7 @@ QCheckBox:focus, QRadioButton:focus { border: 1px solid %2; border-radius: 2px; 
 QTreeView::item:selected, QListView::item:selected, QTableView::item:selected { background: %4; color: %2; }
 QTreeView:focus, QListView:focus, QTableView:focus { border: 1px solid %2; }
 #troubleBar, #editedBar { background: %4; border-left: 6px solid %9; }
-#personLabel { color: %8; }
-QLineEdit:disabled { color: %8; background: %5; border-color: %7; }
+#personLabel { color: %8; } QLineEdit:disabled { color: %8; background: %5; border-color: %7; }
 #rule { color: %7; background: %7; max-height: 1px; border: none; }
 )";
 
