@@ -14,6 +14,12 @@ namespace {
 
 using keyboard_strip::StripModel;
 
+/// Is there room for more than the keys? At large text there is not.
+bool isRoomy()
+{
+    return wording::textScale() < 1.5;
+}
+
 /// Whether `next` differs from `shown` in single keys alone.
 bool sameKeyboard(const StripModel &shown, const StripModel &next)
 {
@@ -46,10 +52,20 @@ void addConcessions(const logbook::Logbook &book, const PassInView &pass, keyboa
     }
 }
 
-/// As much of its tooltip as its width holds.
+/// As much of its tooltip as its width holds. The doubt of a value stands at the end of its story: where there is room
+/// it goes on in a second line before it is cut.
 class StoryLabel : public QLabel {
 public:
-    void fit() { setText(fontMetrics().elidedText(toolTip(), Qt::ElideRight, width())); }
+    void fit()
+    {
+        const auto fits = [this](const QString &text) { return fontMetrics().horizontalAdvance(text) <= width(); };
+        QString rest = toolTip(), first;
+        if (isRoomy() && !fits(rest))
+            for (qsizetype end = rest.indexOf(' '); end > 0 && fits(rest.left(end)); end = rest.indexOf(' ', end + 1))
+                first = rest.left(end);
+        rest = fontMetrics().elidedText(rest.mid(first.isEmpty() ? 0 : first.size() + 1), Qt::ElideRight, width());
+        setText(first.isEmpty() ? rest : first + '\n' + rest);
+    }
 
 protected:
     void resizeEvent(QResizeEvent *event) override
@@ -70,13 +86,15 @@ StripArea::StripArea(Workshop &workshop, QWidget *parent)
       m_worst(new QCheckBox(tr("Worst of all quantities")))
 {
     m_strip->setObjectName("strip");
-    m_strip->setLegendShown(wording::textScale() < 1.5); // the shapes are in every key's story too
+    m_strip->setLegendShown(isRoomy()); // the shapes are in every key's story too
     m_strip->setModel(keyboard_strip::emptyModel({}, {}));
     m_caption->setObjectName("stripCaption");
     m_caption->setFont(wording::font(wording::TextSize::Body, true));
     m_story->setObjectName("stripStory");
     m_story->setTextFormat(Qt::PlainText);
     m_story->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    if (isRoomy())
+        m_story->setMinimumHeight(2 * m_story->fontMetrics().lineSpacing()); // not to and fro with each note
     m_worst->setObjectName("stripWorst");
     auto *head = new QHBoxLayout;
     head->setSpacing(4 * wording::gridStep);
