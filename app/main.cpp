@@ -4,6 +4,10 @@
 #include "main_window/guarded_application.h"
 #include "main_window/main_window.h"
 
+#include <pwd.h>
+#include <unistd.h>
+
+#include <array>
 #include <chrono>
 #include <cstdlib>
 #include <filesystem>
@@ -36,10 +40,18 @@ std::string valueOf(const char *variable)
     return value == nullptr ? std::string() : std::string(value);
 }
 
+/// Where the variables say nothing (a bare service, say), the system's own list of accounts does.
 std::string accountName()
 {
-    const std::string user = valueOf("USER");
-    return user.empty() ? valueOf("LOGNAME") : user;
+    for (const char *variable : {"USER", "LOGNAME"})
+        if (const std::string name = valueOf(variable); !name.empty())
+            return name;
+    passwd entry{};
+    passwd *found = nullptr;
+    std::array<char, 16384> texts{};
+    if (getpwuid_r(geteuid(), &entry, texts.data(), texts.size(), &found) != 0 || found == nullptr)
+        return {};
+    return found->pw_name;
 }
 
 /// The workshop's key lies with its owner's data (XDG base directories); empty where nobody says where that is.

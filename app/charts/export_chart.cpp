@@ -35,6 +35,15 @@ QByteArray png(const Picture &picture, const wording::Palette &palette)
     return bytes;
 }
 
+/// XML has no place for control characters, not even as references (XML 1.0, 2.2), and a name may hold some.
+QByteArray fitForXml(QByteArray bytes)
+{
+    for (char &byte : bytes)
+        if (static_cast<unsigned char>(byte) < 0x20 && byte != '\t' && byte != '\n' && byte != '\r')
+            byte = '?';
+    return bytes.replace("\xEF\xBF\xBE", "?").replace("\xEF\xBF\xBF", "?");
+}
+
 QByteArray svg(const Picture &picture, const wording::Palette &palette)
 {
     QByteArray bytes;
@@ -48,7 +57,7 @@ QByteArray svg(const Picture &picture, const wording::Palette &palette)
     QPainter painter(&generator);
     picture.render(painter, QRectF(QPointF(0, 0), pictureSize), palette, picturePixelSize);
     painter.end();
-    return bytes;
+    return fitForXml(std::move(bytes));
 }
 
 QByteArray pdf(const Picture &picture)

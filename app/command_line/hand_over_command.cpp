@@ -147,16 +147,22 @@ private:
     outcome::Outcome<Answer> takeOver(logbook::Logbook book, const std::string &document, const std::string &digest,
                                       const logbook::Stamp &stamp) const
     {
+        const bool isMade = book.newestDeed() <= 1; // now, for what is taken over
+        auto warnings = isMade ? std::vector<outcome::Fault>() : clockGoneBack(book, stamp.at);
         const auto taken = book.takeOver(document, m_file, stamp, exchange::toleranceSetFaults, digest);
         if (!taken)
             return taken.faults();
         if (!taken.value().conflicts.empty())
             return conflictFaults(taken.value());
+        if (taken.value().added == 0)
+            warnings.clear();
+        else if (!isMade)
+            for (outcome::Fault &fault : backUpOfTheDay(book, stamp.at))
+                warnings.push_back(std::move(fault));
         return Answer{.text = told(book, taken.value()) +
                               (taken.value().saleLeftOut ? "Buyer and price were left out of the file.\n" : "") +
                               digestTold(taken.value().digest, !digest.empty()),
-                      .warnings = m_new || taken.value().added == 0 ? std::vector<outcome::Fault>()
-                                                                    : backUpOfTheDay(book, stamp.at)};
+                      .warnings = std::move(warnings)};
     }
 
     static std::string digestTold(const std::string &digest, bool compared)

@@ -6,7 +6,6 @@
 #include "command_line/inside/verdict_words.h"
 
 #include "exchange/answers_json.h"
-#include "exchange/csv_text.h"
 
 namespace hammerline::command_line {
 namespace {
@@ -41,8 +40,8 @@ public:
         if (!purpose)
             return purpose.faults();
         const std::string person = m_person.value_or(surroundings.person);
-        if (!exchange::isCleanUtf8(person))
-            return outcome::Fault{.problem = "--person: the name is not written in UTF-8; write it so"};
+        if (auto unsound = unsoundText("person", person))
+            return *std::move(unsound);
         if (const auto missing = noLogbookAt(m_logbook, "readings go to an instrument of a logbook: name one that is "
                                                         "there, or make one in the window, with hammerline demo, or "
                                                         "with hammerline take-over --new"))
@@ -84,9 +83,11 @@ private:
     outcome::Outcome<Answer> store(logbook::Logbook &book, const readings::Pass &pass,
                                    const std::vector<readings::Reading> &readings) const
     {
+        auto warnings = clockGoneBack(book, pass.began);
         const auto stored = book.importPass(pass, readings, {.at = pass.began, .person = pass.person});
         const int count = static_cast<int>(readings.size());
-        auto warnings = backUpOfTheDay(book, pass.began);
+        for (outcome::Fault &fault : backUpOfTheDay(book, pass.began))
+            warnings.push_back(std::move(fault));
         if (m_json)
             return Answer{.text = exchange::importJson(stored.id, count), .warnings = std::move(warnings)};
         return Answer{.text = "Pass " + std::to_string(stored.id) + " (" + std::string(readings::idOf(stored.purpose)) +

@@ -15,8 +15,8 @@ std::string instrumentsText(const std::vector<instrument::Instrument> &instrumen
         return "No instrument is in this logbook yet.\n";
     PlainTable table({{"id", Align::Right}, {"name"}, {"action"}, {"first"}, {"last"}, {"state"}});
     for (const instrument::Instrument &one : instruments)
-        table.add({std::to_string(one.id), one.name, std::string(catalogue::idOf(one.action)), one.compass.first.name(),
-                   one.compass.last.name(), std::string(instrument::idOf(one.state))});
+        table.add({std::to_string(one.id), elided(one.name), std::string(catalogue::idOf(one.action)),
+                   one.compass.first.name(), one.compass.last.name(), std::string(instrument::idOf(one.state))});
     return table.text();
 }
 

@@ -1,5 +1,6 @@
 #include "command_line/inside/logbook_input.h"
 
+#include "exchange/csv_text.h"
 #include "exchange/tolerance_json.h"
 #include "logbook/daily_backup.h"
 
@@ -62,6 +63,36 @@ std::optional<outcome::Fault> noLogbookAt(const std::string &path, const std::st
 logbook::Logbook openToRead(const std::string &path)
 {
     return logbook::Logbook::open(path, logbook::Access::ReadOnly);
+}
+
+std::vector<outcome::Fault> clockGoneBack(const logbook::Logbook &book, readings::Instant now)
+{
+    const auto newest = book.deed(book.newestDeed());
+    if (!newest || newest->stamp.at <= now)
+        return {};
+    return {{.file = book.path(),
+             .problem = "the clock of this machine says " + readings::rfc3339(now) +
+                        ", but the newest entry of the logbook is of " + readings::rfc3339(newest->stamp.at) +
+                        "; passes are ordered by their time, so what is written now stands before that entry. See "
+                        "that the clock is right"}};
+}
+
+std::optional<outcome::Fault> unsoundText(const std::string &option, const std::string &text)
+{
+    if (!exchange::isCleanUtf8(text))
+        return outcome::Fault{.problem = "--" + option + ": the text is not written in UTF-8; write it so"};
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        const auto byte = static_cast<unsigned char>(text[at]);
+        const bool second = byte == 0xC2 && at + 1 < text.size() && static_cast<unsigned char>(text[at + 1]) < 0xA0;
+        if (byte >= 0x20 && byte != 0x7f && !second)
+            continue;
+        constexpr char digits[] = "0123456789ABCDEF";
+        const unsigned code = second ? static_cast<unsigned char>(text[at + 1]) : byte;
+        return outcome::Fault{.problem = "--" + option + ": the text holds the control character U+00" +
+                                         std::string{digits[code >> 4], digits[code & 0xf]} +
+                                         "; write it on one line, in letters, marks and blanks alone"};
+    }
+    return std::nullopt;
 }
 
 std::vector<outcome::Fault> backUpOfTheDay(const logbook::Logbook &book, readings::Instant now)

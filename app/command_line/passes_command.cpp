@@ -16,7 +16,7 @@ std::string passesText(const std::vector<exchange::PassCount> &passes)
     PlainTable table({{"id", Align::Right}, {"purpose"}, {"began"}, {"by"}, {"readings", Align::Right}});
     for (const exchange::PassCount &one : passes)
         table.add({std::to_string(one.pass.id), std::string(readings::idOf(one.pass.purpose)),
-                   readings::rfc3339(one.pass.began), one.pass.person, std::to_string(one.readings)});
+                   readings::rfc3339(one.pass.began), elided(one.pass.person), std::to_string(one.readings)});
     return table.text();
 }
 

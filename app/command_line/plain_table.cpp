@@ -47,6 +47,17 @@ std::string withoutControls(std::string_view text)
     return shown;
 }
 
+std::string elided(std::string_view text, std::size_t most)
+{
+    if (charactersIn(text) <= most)
+        return std::string(text);
+    std::size_t end = 0;
+    for (std::size_t kept = 0; end < text.size(); ++end)
+        if ((static_cast<unsigned char>(text[end]) & 0xC0u) != 0x80u && ++kept == most)
+            break;
+    return std::string(text.substr(0, end)) + "\u2026";
+}
+
 PlainTable::PlainTable(std::vector<Column> columns) : m_columns(std::move(columns)) {}
 
 void PlainTable::add(std::vector<std::string> cells)

@@ -95,6 +95,8 @@ public:
         const auto language = parseLanguage(m_language);
         if (!language)
             return language.faults();
+        if (auto unsound = unsoundText("workshop", m_workshop.value_or(std::string())))
+            return *std::move(unsound);
         const auto book = openToRead(m_logbook);
         const auto instrument = findInstrument(book, m_instrument);
         if (!instrument)

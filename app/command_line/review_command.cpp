@@ -102,7 +102,7 @@ std::string itemsText(const std::vector<review::Item> &items, const InstrumentNa
                       {"sure inside", Align::Right},
                       {"what"}});
     for (const review::Item &item : items)
-        table.add({howFar(item), std::string(review::idOf(item.kind)), names.at(item.instrument),
+        table.add({howFar(item), std::string(review::idOf(item.kind)), elided(names.at(item.instrument)),
                    item.verdict.note.name(), std::string(catalogue::idOf(item.verdict.quantity)), howSure(item.verdict),
                    whatIsWrong(item)});
     return table.text();

@@ -1,9 +1,26 @@
 #include "exchange/csv_text.h"
 
+#include <algorithm>
+#include <array>
+
 namespace hammerline::exchange {
 namespace {
 
-constexpr std::string_view formulaStarts = "=+-@\t\r";
+/// The last four are the full-width forms of the others.
+constexpr std::array<std::string_view, 8> formulaStarts{
+    "=", "+", "-", "@", "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D", "\xEF\xBC\xA0"};
+/// What a spreadsheet may pass over before it looks for a formula: blanks, line ends, the no-break space, the byte
+/// order mark and what has no width.
+constexpr std::array<std::string_view, 10> passedOver{
+    " ", "\t", "\r", "\n", "\xC2\xA0", "\xEF\xBB\xBF", "\xE2\x80\x8B", "\xE2\x80\x8C", "\xE2\x80\x8D", "\xE2\x81\xA0"};
+
+/// Length of the one that `text` begins with; 0: it begins with none.
+template <std::size_t Count>
+std::size_t lengthOfOne(const std::array<std::string_view, Count> &of, std::string_view text)
+{
+    const auto found = std::ranges::find_if(of, [text](std::string_view one) { return text.starts_with(one); });
+    return found == of.end() ? 0 : found->size();
+}
 
 bool isBlank(char character)
 {
@@ -13,8 +30,12 @@ bool isBlank(char character)
 /// Apostrophes in front do not count: one is added on writing and one taken off on reading.
 bool startsLikeFormula(std::string_view text)
 {
-    const std::size_t at = text.find_first_not_of('\'');
-    return at != std::string_view::npos && formulaStarts.find(text[at]) != std::string_view::npos;
+    text.remove_prefix(std::min(text.find_first_not_of('\''), text.size()));
+    if (text.starts_with('\t') || text.starts_with('\r'))
+        return true;
+    while (const std::size_t length = lengthOfOne(passedOver, text))
+        text.remove_prefix(length);
+    return lengthOfOne(formulaStarts, text) > 0;
 }
 
 /// Length of the well-formed sequence that begins `text`, 0 for none (Unicode 15, table 3-7).

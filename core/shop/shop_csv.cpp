@@ -1,3 +1,4 @@
+#include "exchange/csv_text.h"
 #include "shop/judge_shop.h"
 #include "shop/shop.h"
 
@@ -15,18 +16,6 @@ std::string hours(double minutes)
     std::array<char, 32> text{};
     const int size = std::snprintf(text.data(), text.size(), "%.2f", minutes / 60);
     return {text.data(), static_cast<std::size_t>(size)};
-}
-
-std::string cell(const std::string &word)
-{
-    const auto first = word.find_first_not_of(' ');
-    const bool formula =
-        first != std::string::npos && std::string_view("=+-@\t\r").find(word[first]) != std::string_view::npos;
-    const bool quoted = word.find_first_of(",\"\r\n") != std::string::npos;
-    std::string text = formula ? "'" : "";
-    for (const char letter : word)
-        text += letter == '"' ? std::string("\"\"") : std::string(1, letter);
-    return quoted ? '"' + text + '"' : text;
 }
 
 std::string share(const Share &share)
@@ -67,7 +56,7 @@ std::string judgedCsv(const std::vector<JudgedRow<instrument::InstrumentId>> &ro
     std::string text = std::string("instrument,name") + judgedHeads;
     for (const auto &row : rows) {
         const auto name = names.find(row.key);
-        text += std::to_string(row.key) + ',' + cell(name == names.end() ? std::string() : name->second) +
+        text += std::to_string(row.key) + ',' + exchange::csvText(name == names.end() ? std::string() : name->second) +
                 counts(row.counts);
     }
     return text;
@@ -80,7 +69,8 @@ std::string shopCsv(By by, const std::vector<Row> &rows)
                        "hours_planned,hours_taken,untimed,hours_other\r\n";
     for (const Row &row : rows) {
         const Figures &figures = row.figures;
-        text += cell(row.key) + ',' + std::to_string(figures.instruments) + ',' + std::to_string(figures.passes) + ',';
+        text += exchange::csvText(row.key) + ',' + std::to_string(figures.instruments) + ',' +
+                std::to_string(figures.passes) + ',';
         text += std::to_string(figures.readings) + ',' + share(figures.found) + ',' + share(figures.left) + ',';
         text += hours(figures.plannedMinutes) + ',' + hours(figures.takenMinutes) + ',';
         text += std::to_string(figures.untimed) + ',' + hours(figures.otherMinutes) + "\r\n";

@@ -34,6 +34,14 @@ chosenSet(const instrument::Instrument &instrument);
 /// Opens for reading alone: the logbook is not changed, and nothing is left beside it.
 [[nodiscard]] logbook::Logbook openToRead(const std::string &path);
 
+/// For a command that is about to write: a warning where the machine's clock is behind the logbook's newest entry,
+/// since passes are ordered by their time.
+[[nodiscard]] std::vector<outcome::Fault> clockGoneBack(const logbook::Logbook &book, readings::Instant now);
+
+/// The fault of a name or remark given as --`option`: not UTF-8, or with control characters, which would steer a
+/// terminal and have no place in files of other kinds. Absent: it is sound.
+[[nodiscard]] std::optional<outcome::Fault> unsoundText(const std::string &option, const std::string &text);
+
 /// For a command that wrote: the backup of the day where there is none yet (logbook/daily_backup.h). A warning where it
 /// failed, which takes nothing back.
 [[nodiscard]] std::vector<outcome::Fault> backUpOfTheDay(const logbook::Logbook &book, readings::Instant now);

@@ -30,5 +30,8 @@ private:
 };
 
 [[nodiscard]] std::string withoutControls(std::string_view text);
+/// For the cell of a name: what is longer than `most` characters ends in "…", so that one name does not push the other
+/// columns out of sight.
+[[nodiscard]] std::string elided(std::string_view text, std::size_t most = 40);
 
 } // namespace hammerline::command_line

@@ -1,5 +1,6 @@
 // What commands leave beside a logbook: those that read nothing, those that write the backup of the day.
 
+#include "logbook/logbook.h"
 #include "support/command_run.h"
 
 #include <gmock/gmock.h>
@@ -90,6 +91,37 @@ TEST_F(LeftByCommands, ABackupThatCannotBeMadeIsToldAndStopsNothing)
     EXPECT_EQ(ran.status, 0);
     EXPECT_THAT(ran.out, HasSubstr("has 1 reading"));
     EXPECT_THAT(ran.err, HasSubstr("the backup of the day was not made"));
+}
+
+TEST_F(LeftByCommands, AClockBehindTheNewestEntryIsToldWithBothMoments)
+{
+    auto book = logbook::Logbook::open(m_book);
+    auto changed = book.instrument(1).value();
+    changed.remark = "by a machine that is ahead";
+    ASSERT_TRUE(book.changeInstrument(changed, {readings::parseRfc3339("2027-01-01T00:00:00Z").value(), "Ada"}, {}));
+    const auto ran = import(m_csv);
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_THAT(ran.err, HasSubstr("the clock of this machine says 2026-11-02T09:10:00Z"));
+    EXPECT_THAT(ran.err, HasSubstr("is of 2027-01-01T00:00:00Z"));
+    EXPECT_EQ(runCommand({"verify", m_book}).status, 0);
+}
+
+TEST_F(LeftByCommands, ALongNameLeavesRoomForTheOtherColumns)
+{
+    const std::string name = std::string(300, 'z');
+    ASSERT_EQ(
+        runCommand({"import", m_book, "--instrument", "1", "--purpose", "recheck", m_csv, "--person", name}).status, 0);
+    const auto told = runCommand({"passes", m_book, "--instrument", "1"}).out;
+    EXPECT_THAT(told, HasSubstr("  " + std::string(39, 'z') + "\u2026  "));
+    EXPECT_THAT(runCommand({"passes", m_book, "--instrument", "1", "--json"}).out, HasSubstr(name));
+}
+
+TEST_F(LeftByCommands, AWorkshopWithControlCharactersIsRefused)
+{
+    const auto ran = runCommand(
+        {"record", m_book, "--instrument", "1", "--to", m_elsewhere.file("r.pdf"), "--workshop", "Bell \x07 and sons"});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_THAT(ran.err, HasSubstr("--workshop: the text holds the control character U+0007"));
 }
 
 } // namespace
