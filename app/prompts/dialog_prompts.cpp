@@ -153,9 +153,9 @@ std::optional<QString> DialogPrompts::askText(QWidget *parent, const TextWish &w
         label->setTextFormat(Qt::PlainText);
         label->setWordWrap(true);
         const int letters = std::min(widestLetters, static_cast<int>(wish.label.size()));
-        label->setMinimumWidth(letters * label->fontMetrics().averageCharWidth());
+        label->setMinimumWidth(
+            std::max(letters * label->fontMetrics().averageCharWidth(), widthOfTitle(dialog, wish.title)));
     }
-    dialog.setMinimumWidth(widthOfTitle(dialog, wish.title));
     return dialog.exec() == QDialog::Accepted ? std::optional(dialog.textValue()) : std::nullopt;
 }
 
