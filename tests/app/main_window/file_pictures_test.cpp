@@ -51,7 +51,7 @@ protected:
     }
     static void save(QWidget &shown, const char *what)
     {
-        QCoreApplication::processEvents();
+        QTest::qWait(60); // layouts within layouts settle one after the other
         EXPECT_LE(shown.width(), GetParam().size.width());
         EXPECT_LE(shown.height(), GetParam().size.height());
         const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
@@ -146,8 +146,12 @@ TEST_P(FilePictures, OfAnEditedLogbook)
     const auto *bar = part(*window, "editedBar");
     QTRY_VERIFY(bar->isVisible());
     save(*window, "edited");
+    const auto *help = part<QLabel>(*window, "editedHelp");
+    EXPECT_GE(help->height(), help->heightForWidth(help->width())) << "no line of it is cut";
+    EXPECT_GT(help->visibleRegion().boundingRect().height(), 0);
     window->tellTrouble("The disk is full.");
     save(*window, "edited-and-trouble");
+    EXPECT_GE(help->height(), help->heightForWidth(help->width())) << "scrolled at most";
 }
 
 INSTANTIATE_TEST_SUITE_P(Looks, FilePictures,
