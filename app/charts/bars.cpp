@@ -22,6 +22,8 @@ constexpr int ticks = 6;
 constexpr double labelPart = 0.3;   ///< of the width, at most, for the names of the rows
 constexpr double leastRowEms = 2.2; ///< height of a row in heights of the type
 constexpr double mostRowEms = 4;
+constexpr double headEms = 3, footEms = 2.6;
+constexpr std::size_t rowsOfPane = 12; ///< that a pane is always high enough for
 
 class BarsPainting {
 public:
@@ -35,7 +37,7 @@ public:
     {
         m_titleMore = moreThanALine(look.titleFont(), data.title);
         m_answerMore = moreThanALine(look.smallFont(), data.answer + tellRows(data.rows.size()));
-        const double head = 3 * m_em + m_titleMore + m_answerMore, foot = 2.6 * m_em;
+        const double head = headEms * m_em + m_titleMore + m_answerMore, foot = footEms * m_em;
         const double room = std::max(rect.height() - head - foot, 0.0);
         const auto fitting = static_cast<std::size_t>(std::max(1.0, std::floor(room / (leastRowEms * m_em))));
         const std::size_t shown = std::min(fitting, data.rows.size());
@@ -172,6 +174,14 @@ private:
     QRectF m_plot{};
 };
 
+/// Room for the rows of a pane, up to a year of months, under a head of a line more.
+int leastHeight(const BarsData &data)
+{
+    const double em = QFontMetricsF(wording::font(wording::TextSize::Small)).height();
+    const auto rows = static_cast<double>(std::clamp<std::size_t>(data.rows.size(), 2, rowsOfPane));
+    return static_cast<int>(std::ceil((headEms + 1 + footEms + leastRowEms * rows) * em));
+}
+
 } // namespace
 
 void renderBars(QPainter &painter, const QRectF &rect, const BarsData &data, const wording::Palette &palette,
@@ -186,8 +196,7 @@ void renderBars(QPainter &painter, const QRectF &rect, const BarsData &data, con
 
 BarsPane::BarsPane(QWidget *parent) : QWidget(parent)
 {
-    const int em = QFontMetrics(wording::font(wording::TextSize::Small)).height();
-    setMinimumHeight(10 * em);
+    setMinimumHeight(leastHeight(m_data));
 }
 
 void BarsPane::setData(BarsData data)
@@ -195,6 +204,7 @@ void BarsPane::setData(BarsData data)
     m_data = std::move(data);
     setAccessibleName(m_data.title);
     setAccessibleDescription(m_data.answer);
+    setMinimumHeight(leastHeight(m_data));
     update();
 }
 

@@ -39,8 +39,8 @@ void setCell(QTableWidget *table, int row, int column, const QString &text)
 {
     auto *cell = new QTableWidgetItem(text);
     cell->setToolTip(text);
-    if (column >= 2 && column <= 5)
-        cell->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    // At the top: beside many lines of a source they would stand outside a small screen.
+    cell->setTextAlignment((column >= 2 && column <= 5 ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop);
     table->setItem(row, column, cell);
 }
 

@@ -1,5 +1,7 @@
 #include "main_window/rejudge_model.h"
 
+#include "main_window/shop_parts.h"
+
 #include <algorithm>
 
 namespace hammerline::main_window {
@@ -65,6 +67,8 @@ QVariant RejudgeModel::data(const QModelIndex &index, int role) const
     const Row &row = m_rows[static_cast<std::size_t>(index.row())];
     if (role == Qt::TextAlignmentRole && index.column() != Name)
         return int(Qt::AlignRight | Qt::AlignVCenter);
+    if (role == Qt::ToolTipRole && index.column() == Name)
+        return wrapped(row.name);
     if (role != Qt::DisplayRole)
         return {};
     return index.column() == Name ? row.name : figureText(m_locale, index.column(), row.counts);

@@ -305,6 +305,7 @@ void RejudgePage::fill()
     m_table->setSortingEnabled(false);
     m_model->show(byInstrument() ? tr("Instrument") : tr("Quantity"), std::move(rows));
     m_table->resizeColumnsToContents();
+    fitNames(m_table);
     fitHeight(m_table);
     m_table->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     m_table->setSortingEnabled(true);

@@ -8,6 +8,7 @@
 #include <QLabel>
 #include <QScrollBar>
 #include <QTableView>
+#include <QTextDocument>
 
 #include <algorithm>
 
@@ -35,12 +36,24 @@ void dressFigures(QTableView *table)
     table->setFrameShape(QFrame::NoFrame);
     table->setFont(wording::font(wording::TextSize::Small)); // ten columns beside the workshop's panel
     table->horizontalHeader()->setFont(wording::font(wording::TextSize::Small));
-    table->verticalHeader()->setDefaultSectionSize(2 * table->fontMetrics().height());
+    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() + 2 * wording::gridStep);
+}
+
+void fitNames(QTableView *table)
+{
+    constexpr int letters = 36;
+    table->setColumnWidth(0, std::min(table->columnWidth(0), letters * table->fontMetrics().averageCharWidth()));
+}
+
+QString wrapped(const QString &text)
+{
+    constexpr int lettersOfLine = 80;
+    return text.size() > lettersOfLine ? Qt::convertFromPlainText(text, Qt::WhiteSpaceNormal) : text;
 }
 
 void fitHeight(QTableView *table)
 {
-    constexpr int leastRows = 4;
+    constexpr int leastRows = 7;
     const QHeaderView &rows = *table->verticalHeader();
     const int around = table->horizontalHeader()->sizeHint().height() +
                        table->horizontalScrollBar()->sizeHint().height() + wording::gridStep;

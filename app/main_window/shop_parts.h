@@ -16,6 +16,10 @@ namespace hammerline::main_window {
 [[nodiscard]] QComboBox *addBox(wording::WrapRow *row, const QString &label, const char *name);
 /// Rows of figures: small type, whole rows chosen, nothing drawn around them.
 void dressFigures(QTableView *table);
+/// The names of the first column no wider than they are read with ease; all of one is in its tooltip.
+void fitNames(QTableView *table);
+/// For a tooltip: a long text in several lines.
+[[nodiscard]] QString wrapped(const QString &text);
 /// No higher than its rows, so that the chart has the rest, and no lower than a few of them.
 void fitHeight(QTableView *table);
 

@@ -76,11 +76,11 @@ ShopView::ShopView(Workshop &workshop, QWidget *parent)
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(24, 12, 24, 8);
     column->setSpacing(2 * wording::gridStep);
+    column->addLayout(makeQuestions()); // first, as with the charts: nothing that is longer pushes them away
     column->addLayout(makeFilters());
     m_pages->addWidget(makeFigures());
     m_pages->addWidget(m_rejudge);
     column->addWidget(m_pages, 1);
-    column->addLayout(makeFoot());
     m_timer.setSingleShot(true);
     m_timer.setInterval(0);
     connect(&m_timer, &QTimer::timeout, this, &ShopView::readSlice);
@@ -129,7 +129,7 @@ QLayout *ShopView::makeFilters()
     return row;
 }
 
-QLayout *ShopView::makeFoot()
+QLayout *ShopView::makeQuestions()
 {
     auto *row = new wording::WrapRow(2 * wording::gridStep);
     const auto add = [&](const QString &text, const char *name, ShopQuestion question) {
@@ -293,12 +293,15 @@ void ShopView::fillTable()
         const QStringList texts = shopRowTexts(by(), m_rows[row], locale());
         for (int column = 0; column < texts.size(); ++column) {
             auto *item = new FigureItem(texts[column], shopSortKey(m_rows[row].figures, column));
-            if (column > 0)
+            if (column == 0)
+                item->setToolTip(wrapped(texts[column]));
+            else
                 item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             m_table->setItem(static_cast<int>(row), column, item);
         }
     }
     m_table->resizeColumnsToContents();
+    fitNames(m_table);
     fitHeight(m_table);
     m_table->horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
     m_table->setSortingEnabled(true);

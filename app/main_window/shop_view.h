@@ -44,7 +44,7 @@ protected:
 private:
     QWidget *makeFigures();
     QLayout *makeFilters();
-    QLayout *makeFoot();
+    QLayout *makeQuestions();
     void beginIfSeen();
     void readSlice();
     void tellProgress();

@@ -158,6 +158,10 @@ charts::BarsData shopBars(ShopQuestion question, By by, const std::vector<shop::
     for (const shop::Row &row : rows)
         if (saysAnything(question, row.figures))
             bars.rows.push_back(barsRow(question, shopRowName(by, row), row.figures, locale));
+    if (bars.rows.empty())
+        bars.answer = out ? tr("Nothing is judged yet: choose what an instrument is judged by, and read it.")
+                          : tr("No hours yet: keep a plan, start its clock and tick off what is done; then planned and "
+                               "taken hours stand here side by side.");
     bars.csv = shop::shopCsv(by, rows);
     return bars;
 }

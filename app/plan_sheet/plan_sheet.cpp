@@ -22,9 +22,9 @@ namespace hammerline::plan_sheet {
 
 namespace {
 
-constexpr int lettersOfSetup = 16;   ///< of a setup's name, that are seen at least
-constexpr int lettersOfColumns = 80; ///< below this many of body text in the width all stands in one column
-constexpr int leastRows = 5;         ///< of the moves, that are seen below their heads
+constexpr int lettersOfSetup = 16;    ///< of a setup's name, that are seen at least
+constexpr int lettersOfColumns = 100; ///< below this many of body text in the width all stands in one column
+constexpr int leastRows = 5;          ///< of the moves, that are seen below their heads
 
 QTableView *makeTable(PlanModel *model)
 {

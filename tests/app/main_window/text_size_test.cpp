@@ -1,6 +1,8 @@
 #include "app/main_window/window_desk.h"
 
+#include <QAbstractButton>
 #include <QApplication>
+#include <QComboBox>
 #include <QTabBar>
 #include <QTableView>
 
@@ -72,6 +74,46 @@ TEST_F(LargeText, NamesOfViewsGrowAgainWithTheWindow)
     window->resize(2560, 768);
     QCoreApplication::processEvents();
     EXPECT_DOUBLE_EQ(part<QTabBar>(*window, "viewNames")->font().pointSizeF(), 28);
+}
+
+TEST_F(LargeText, TheQuestionsToTheShopStandWhereNothingPushesThemAway)
+{
+    fillShop();
+    for (const double scale : {1.0, 2.0}) {
+        setScale(scale);
+        const auto window = smallWindow();
+        trigger(*window, "viewShop");
+        part<QComboBox>(*window, "shopBy")->setCurrentIndex(1);
+        for (int turn = 0; turn < 100; ++turn)
+            QCoreApplication::processEvents();
+        for (const char *name : {"shopOut", "shopHours", "shopRejudge", "shopExport", "shopSaveChart"}) {
+            const auto *button = part<QAbstractButton>(*window, name);
+            EXPECT_EQ(button->visibleRegion().boundingRect(), button->rect()) << scale << ' ' << name;
+        }
+        const ShopView *shown = window->views().shop(); // whatever is longer than the screen is reached by scrolling
+        for (const auto *bars : shown->findChildren<charts::BarsPane *>())
+            if (bars->isVisible()) {
+                EXPECT_GE(bars->height(), bars->minimumHeight()) << scale;
+                EXPECT_LE(bars->mapTo(shown, QPoint(0, bars->height())).y(), shown->height()) << scale;
+            }
+    }
+}
+
+TEST_F(LargeText, ALongNameLeavesTheFiguresOfTheShopInSight)
+{
+    const readings::Reading reading{.place = {catalogue::Quantity::LetOff, keyboard::Note(40), 1},
+                                    .value = units::Length::millimetres(3.1),
+                                    .typed = "3.1"};
+    const std::string name(10'000, 'N');
+    static_cast<void>(shop.book.importPass({.instrument = shop.grand.id, .began = shop.stamp().at, .person = name},
+                                           {reading}, shop.stamp()));
+    const auto window = smallWindow();
+    trigger(*window, "viewShop");
+    for (int turn = 0; turn < 100; ++turn)
+        QCoreApplication::processEvents();
+    const auto *table = part<QTableView>(*window, "shopTable");
+    EXPECT_LT(table->columnWidth(0), table->viewport()->width() / 2);
+    EXPECT_TRUE(table->model()->index(0, 0).data(Qt::ToolTipRole).toString().contains(QString::fromStdString(name)));
 }
 
 TEST_F(LargeText, ATableShowsSeveralOfItsRows)

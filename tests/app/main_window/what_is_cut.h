@@ -74,7 +74,7 @@ inline void addCutHint(const QLineEdit &line, QStringList &cut)
 inline bool stands(const QString &text, const QFontMetrics &metrics, const QSize &room, bool wraps)
 {
     if (!wraps)
-        return metrics.horizontalAdvance(text) <= room.width() + 1;
+        return metrics.size(0, text).width() <= room.width() + 1;
     const QRect needed = metrics.boundingRect({0, 0, room.width(), 1 << 16}, Qt::TextWordWrap, text);
     return needed.width() <= room.width() + 1 && needed.height() <= room.height() + 1;
 }
