@@ -1,6 +1,5 @@
 #include "main_window/views.h"
 
-#include "main_window/bars_area.h"
 #include "main_window/edited_bar.h"
 #include "study_desk/study_desk.h"
 #include "wording/counted.h"
@@ -45,7 +44,8 @@ Views::Views(Workshop &workshop, QWidget *parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_names);
-    column->addWidget(new BarsArea({m_trouble, new EditedBar(m_watch)}));
+    column->addWidget(m_trouble);
+    column->addWidget(new EditedBar(m_watch));
     column->addWidget(m_stack, 1);
     connectViews();
 }
