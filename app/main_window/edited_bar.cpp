@@ -1,6 +1,6 @@
 #include "main_window/edited_bar.h"
 
-#include "main_window/daily_backup.h"
+#include "logbook/daily_backup.h"
 #include "wording/palette.h"
 
 #include <QBoxLayout>
@@ -47,7 +47,7 @@ QString helpFor(const EditedWatch::Found &found, const std::string &path)
     return barred + ' ' +
            EditedBar::tr("Each place is listed by:  hammerline verify \"%1\"\nTo have back what stood before, restore "
                          "the newest backup in %2 that verify finds unaltered.")
-               .arg(file.fileName(), QFileInfo(QString::fromStdString(backupFolder(path))).fileName());
+               .arg(file.fileName(), QFileInfo(QString::fromStdString(logbook::backupFolder(path))).fileName());
 }
 
 } // namespace

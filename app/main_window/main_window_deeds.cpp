@@ -250,14 +250,14 @@ void MainWindow::makeRecord()
     const auto written = writeRecord(told.value(), *wishes, path->toStdString(), m_keyFile);
     if (!written)
         return tellFaults(tr("No record was made"), written.faults());
-    const QString told = tr("%1 of %2 judged readings lie inside their limits.")
-                             .arg(record.value().pairsInside())
-                             .arg(record.value().judgedPairs());
+    const QString inside = tr("%1 of %2 judged readings lie inside their limits.")
+                               .arg(record.value().pairsInside())
+                               .arg(record.value().judgedPairs());
     const auto &replaced = written.value();
     const bool held = !replaced || record_pdf::holdsHistoryOf(m_workshop->book(), *replaced);
-    m_prompts.tell(this,
-                   {tr("The record is made"), QFileInfo(*path).fileName(), held ? told : told + "\n\n" + historyLost(),
-                    held ? prompts::Weight::Question : prompts::Weight::Warning});
+    m_prompts.tell(this, {tr("The record is made"), QFileInfo(*path).fileName(),
+                          held ? inside : inside + "\n\n" + historyLost(),
+                          held ? prompts::Weight::Question : prompts::Weight::Warning});
 }
 
 void MainWindow::undo()

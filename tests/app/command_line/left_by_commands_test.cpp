@@ -86,7 +86,7 @@ TEST_F(LeftByCommands, WhatIsTakenOverIntoALogbookMakesOne)
 
 TEST_F(LeftByCommands, ABackupThatCannotBeMadeIsToldAndStopsNothing)
 {
-    m_folder.write("shop.hammerline-backups", "a file of that name");
+    static_cast<void>(m_folder.write("shop.hammerline-backups", "a file of that name"));
     const auto ran = import(m_csv);
     EXPECT_EQ(ran.status, 0);
     EXPECT_THAT(ran.out, HasSubstr("has 1 reading"));

@@ -113,7 +113,7 @@ constexpr Work atTheDesk[] = {
         static_cast<void>(book.changePhotograph(1, {.uid = uidOf('d'), .caption = "the action"}, ben).value());
     },
     [](Logbook &book) { static_cast<void>(book.removePhotograph(1, uidOf('d'), ben)); },
-    [](Logbook &book) { static_cast<void>(book.takeOver(whatOthersDid(), "others.json", ben).value()); },
+    [](Logbook &book) { static_cast<void>(book.takeOver(whatOthersDid(), "others.json", ben, anySet).value()); },
     [](Logbook &book) {
         const analysis::StudyPlan plan{.notes = {Note(5), Note(40)}, .people = {"Ada", "Ben"}, .takes = 2, .seed = 11};
         static_cast<void>(GaugeStudies(book).plan({.gauge = {.name = "rule"}, .plan = plan}, ben).value());
