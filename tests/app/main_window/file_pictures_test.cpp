@@ -147,8 +147,9 @@ TEST_P(FilePictures, OfAnEditedLogbook)
     QTRY_VERIFY(bar->isVisible());
     save(*window, "edited");
     const auto *help = part<QLabel>(*window, "editedHelp");
-    if (GetParam().textScale < 2)
+    if (GetParam().textScale < 2) {
         EXPECT_GE(help->height(), help->heightForWidth(help->width())) << "no line of it is cut";
+    }
     EXPECT_GT(help->visibleRegion().boundingRect().height(), 0);
     window->tellTrouble("The disk is full.");
     save(*window, "edited-and-trouble");
