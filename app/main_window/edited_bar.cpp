@@ -60,7 +60,7 @@ EditedBar::EditedBar(const EditedWatch &watch, QWidget *parent)
     m_what->setObjectName("editedText");
     m_what->setFont(wording::font(wording::TextSize::Heading, true));
     m_help->setObjectName("editedHelp");
-    m_help->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_help->setTextInteractionFlags(Qt::TextSelectableByMouse);
     for (QLabel *label : {m_what, m_help}) {
         label->setWordWrap(true);
         label->setTextFormat(Qt::PlainText);
