@@ -61,6 +61,7 @@ EditedBar::EditedBar(const EditedWatch &watch, QWidget *parent)
     m_what->setFont(wording::font(wording::TextSize::Heading, true));
     m_help->setObjectName("editedHelp");
     m_help->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_help->setFocusPolicy(Qt::NoFocus); // the Tab key passes by
     for (QLabel *label : {m_what, m_help}) {
         label->setWordWrap(true);
         label->setTextFormat(Qt::PlainText);
