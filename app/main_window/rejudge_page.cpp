@@ -270,6 +270,8 @@ QString RejudgePage::answerText() const
 /// Of the instruments asked for, how many have another action than the set is for; empty: none.
 QString RejudgePage::leftOutText() const
 {
+    if (!m_workshop.isOpen())
+        return {};
     std::set<instrument::InstrumentId> asked;
     for (const logbook::InstrumentLine &line : m_workshop.instruments())
         if (m_filter.states.empty() || m_filter.states.contains(line.state))
