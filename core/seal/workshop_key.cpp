@@ -15,7 +15,7 @@ bool isSomethingAt(const std::string &path)
     return std::filesystem::exists(std::filesystem::symlink_status(path, unseen));
 }
 
-constexpr std::size_t longestName = 64;
+constexpr std::size_t longestName = 64; ///< bytes: what makeSigningKey takes
 
 bool continuesLetter(char byte)
 {
@@ -27,11 +27,12 @@ bool continuesLetter(char byte)
 std::string keyNameOf(const std::string &workshop, const std::string &person)
 {
     std::string name = workshop.substr(0, workshop.find_first_of(",;\r\n"));
-    std::size_t end = 0;
-    for (std::size_t letters = 0; end < name.size(); ++end)
-        if (!continuesLetter(name[end]) && ++letters > longestName)
-            break;
-    name.resize(end);
+    if (name.size() > longestName) {
+        std::size_t end = longestName;
+        while (end > 0 && continuesLetter(name[end]))
+            --end;
+        name.resize(end);
+    }
     return name.find_first_not_of(' ') == std::string::npos ? person : name;
 }
 

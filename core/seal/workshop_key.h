@@ -7,7 +7,8 @@
 namespace hammerline::seal {
 
 /// The name under which a workshop's key is made: what it calls itself ("Name, street, town") up to the first comma or
-/// line's end and cut at 64 characters (X.520); the person where it does not say.
+/// line's end and cut behind a whole letter at 64 bytes, so that makeSigningKey takes it; the person where it does not
+/// say.
 [[nodiscard]] std::string keyNameOf(const std::string &workshop, const std::string &person);
 
 /// The key at `path`. Where nothing is there, one is made under `name` ("Hammerline workshop" where that is empty),

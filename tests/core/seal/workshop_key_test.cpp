@@ -48,10 +48,10 @@ TEST_F(WorkshopKey, BearsTheNameOfTheWorkshopWhereItIsKnown)
     EXPECT_EQ(keyNameOf("Invented Workshop, Lane 1, Sampleton", "Ada Sample"), "Invented Workshop");
     EXPECT_EQ(keyNameOf("", "Ada Sample"), "Ada Sample");
     EXPECT_EQ(keyNameOf(" , Lane 1", "Ada Sample"), "Ada Sample");
-    std::string umlauts;
+    std::string umlauts = "a";
     for (int i = 0; i < 70; ++i)
         umlauts += "\u00fc";
-    EXPECT_EQ(keyNameOf(umlauts, "").size(), 128u) << "64 letters, none of them cut";
+    EXPECT_EQ(keyNameOf(umlauts, "").size(), 63u) << "no letter is cut in two";
     EXPECT_TRUE(makeSigningKey(keyNameOf(umlauts, ""), m_now).ok());
 }
 
