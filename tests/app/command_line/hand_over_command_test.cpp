@@ -129,7 +129,7 @@ TEST_F(HandOverCommands, BuyerAndPriceCanStayBehind)
     EXPECT_THAT(runCommand({"take-over", fresh, file, "--new"}).out, HasSubstr("Buyer and price were left out"));
     const std::string whole = handedOver(m_book, "4", "whole.json");
     EXPECT_NE(fileText(whole).find("An invented family"), std::string::npos);
-    EXPECT_THAT(runCommand({"take-over", fresh, whole}).out, HasSubstr("gone on with 1 deed."));
+    EXPECT_THAT(runCommand({"take-over", fresh, whole}).out, HasSubstr("gone on with 2 deeds.")) << "sale and delivery";
     EXPECT_EQ(logbook::Logbook::open(fresh).dossier(1).sale.buyer, "An invented family");
 }
 
@@ -163,7 +163,9 @@ TEST_F(HandOverCommands, WhatIsNoHandOverIsRefusedByName)
 {
     const auto ran = runCommand({"take-over", m_book, m_other});
     EXPECT_EQ(ran.status, 2);
-    EXPECT_THAT(ran.err, HasSubstr(m_other + ": this is no JSON document"));
+    EXPECT_THAT(ran.err, HasSubstr(m_other + ": is a logbook or another database"));
+    const std::string letter = m_folder.write("letter.txt", "Dear buyer,");
+    EXPECT_THAT(runCommand({"take-over", m_book, letter}).err, HasSubstr(letter + ": this is no JSON document"));
     EXPECT_EQ(runCommand({"take-over", m_book, m_folder.file("missing.json")}).status, 2);
 }
 

@@ -1,5 +1,6 @@
 #include "main_window/backup_keeper.h"
 
+#include "app/main_window/full_disk.h"
 #include "logbook/daily_backup.h"
 #include "support/workshop_on_disk.h"
 
@@ -21,8 +22,10 @@ TEST(BackupKeeperTest, OneThatFailedIsTriedAgainThoughTheClockWasSetBack)
     const support::WorkshopOnDisk shop;
     const fs::path folder = logbook::backupFolder(shop.path());
     BackupKeeper keeper;
-    fs::create_directories(folder / "1970-04-11.unfinished" / "in the way");
-    EXPECT_TRUE(keeper.look(shop.book, day(100)));
+    {
+        const FullDisk full(4096);
+        EXPECT_TRUE(keeper.look(shop.book, day(100)));
+    }
     EXPECT_FALSE(keeper.look(shop.book, day(100) + BackupKeeper::pause / 2)) << "told once";
     EXPECT_FALSE(keeper.look(shop.book, day(1)));
     EXPECT_TRUE(fs::exists(folder / "1970-01-02.hammerline"));
