@@ -22,8 +22,8 @@ namespace hammerline::keyboard_strip {
 /// What stands on a key beside its verdict; each has a shape of its own.
 struct Flags {
     bool fault = false;         ///< something is wrong with the key itself: a notch at its edge
-    bool confirmedSlip = false; ///< an unlikely value that was read again and stands
-    bool concession = false;    ///< out, and accepted by the lead
+    bool confirmedSlip = false; ///< an unlikely value that its reader stood by
+    bool concession = false;    ///< accepted by the lead as it is
     bool uneven = false;        ///< a step from its neighbour below
     bool operator==(const Flags &) const = default;
 };
