@@ -67,8 +67,11 @@ logbook::Logbook openToRead(const std::string &path)
 
 std::vector<outcome::Fault> clockGoneBack(const logbook::Logbook &book, readings::Instant now)
 {
-    const auto newest = book.deed(book.newestDeed());
-    if (!newest || newest->stamp.at <= now)
+    // The last entries may be of the clock gone back themselves.
+    constexpr int most = 2000;
+    const auto deeds = book.deeds(std::max<logbook::DeedId>(0, book.newestDeed() - most), most);
+    const auto newest = std::ranges::max_element(deeds, {}, [](const logbook::Deed &deed) { return deed.stamp.at; });
+    if (newest == deeds.end() || newest->stamp.at <= now)
         return {};
     return {{.file = book.path(),
              .problem = "the clock of this machine says " + readings::rfc3339(now) +

@@ -119,6 +119,13 @@ std::string inDoubtText(const std::vector<review::Item> &items, const Instrument
     return "\nIn, but within the gauge's doubt of a limit, least sure first\n" + table.text();
 }
 
+std::string deliveredText(int delivered)
+{
+    if (delivered == 0)
+        return {};
+    return counted(delivered, "instrument is", "instruments are") + " delivered and not listed.\n";
+}
+
 /// Milliseconds each; a shop of thousands is checked by `verify`.
 constexpr std::size_t mostVerified = 100;
 
@@ -178,9 +185,11 @@ public:
         Judges judges;
         InstrumentNames names;
         std::vector<outcome::Fault> unjudged;
+        int delivered = 0;
         for (const logbook::InstrumentLine &line : book.instrumentLines()) {
-            const auto instrument =
-                line.state == instrument::State::Delivered ? std::nullopt : book.instrument(line.id);
+            const bool gone = line.state == instrument::State::Delivered;
+            delivered += gone ? 1 : 0;
+            const auto instrument = gone ? std::nullopt : book.instrument(line.id);
             if (!instrument)
                 continue;
             const auto faults = addWaiting(book, *instrument, judges, waiting);
@@ -193,7 +202,8 @@ public:
         auto warnings = editedOnes(m_logbook, worstFirst(waiting.items, names), names);
         std::ranges::move(unjudged, std::back_inserter(warnings));
         return Answer{.text = m_json ? exchange::reviewJson(waiting.items, waiting.inDoubt)
-                                     : itemsText(waiting.items, names) + inDoubtText(waiting.inDoubt, names),
+                                     : itemsText(waiting.items, names) + inDoubtText(waiting.inDoubt, names) +
+                                           deliveredText(delivered),
                       .warnings = std::move(warnings)};
     }
 

@@ -187,7 +187,7 @@ void MainWindow::connectActions()
     on(m_actions.backUp, &MainWindow::backUp);
     on(m_actions.undo, &MainWindow::undo);
     on(m_actions.redo, &MainWindow::redo);
-    on(m_actions.person, &MainWindow::askPerson);
+    connect(m_actions.person, &QAction::triggered, this, &MainWindow::askPerson);
     on(m_actions.takeIn, &MainWindow::takeIn);
     on(m_actions.changeInstrument, &MainWindow::changeInstrument);
     on(m_actions.chooseSet, &MainWindow::chooseSet);
@@ -264,7 +264,7 @@ void MainWindow::nameUndo()
 {
     const auto name = [](QAction *action, const QString &verb, const std::optional<logbook::Deed> &deed) {
         action->setEnabled(deed.has_value());
-        action->setText(deed ? verb + ' ' + wording::deedText(*deed) : verb);
+        action->setText(deed ? verb + ' ' + wording::deedText(*deed).replace('&', "&&") : verb);
     };
     name(m_actions.undo, tr("&Undo"), m_workshop->undoable());
     name(m_actions.redo, tr("Do a&gain"), m_workshop->redoable());

@@ -136,7 +136,7 @@ private:
     void undo();
     void redo();
     void retrace(const std::optional<logbook::Deed> &deed, bool back);
-    void askPerson();
+    bool askPerson(); ///< false where the person thought better of it
     void tellFaults(const QString &title, const std::vector<outcome::Fault> &faults);
     [[nodiscard]] std::optional<QString> askSave(const QString &title, const QString &filter, const QString &suffix,
                                                  const QString &name);

@@ -284,15 +284,16 @@ void MainWindow::retrace(const std::optional<logbook::Deed> &deed, bool back)
     m_workshop->instrumentsTouched();
 }
 
-void MainWindow::askPerson()
+bool MainWindow::askPerson()
 {
     const auto person = m_prompts.askText(this, {tr("Who is measuring"), tr("Name or initials"), m_settings.person()});
     if (!person)
-        return;
+        return false;
     m_settings.setPerson(person->trimmed());
     m_workshop->setPerson(person->trimmed().toStdString());
     if (m_workshop->isOpen())
         m_workshop->instrumentsTouched(); // whatever shows the name
+    return true;
 }
 
 void MainWindow::tellFaults(const QString &title, const std::vector<outcome::Fault> &faults)

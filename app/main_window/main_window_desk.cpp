@@ -69,8 +69,8 @@ void MainWindow::decide(const std::vector<review::Item> &items, const QString &t
     }
     if (items.empty())
         return;
-    if (m_workshop->stamp().person.empty())
-        askPerson();
+    if (m_workshop->stamp().person.empty() && !askPerson())
+        return;
     const QString name = inTheNameOf(m_workshop->stamp().person);
     const auto words = m_prompts.askText(this, {title, nameOf(items) + '\n' + name + '\n' + label, {}});
     if (!words)
@@ -140,8 +140,8 @@ void MainWindow::signPass()
     if (auto *list = findChild<OpenItems *>())
         list->close(); // it tells what was open before
     const auto *instrument = m_workshop->instrument();
-    if (m_workshop->stamp().person.empty())
-        askPerson();
+    if (m_workshop->stamp().person.empty() && !askPerson())
+        return;
     if (!m_workshop->set())
         return tellFaults(tr("The pass was not signed"),
                           {outcome::Fault{.problem = "choose first what the instrument is judged by"}});

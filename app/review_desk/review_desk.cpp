@@ -305,12 +305,13 @@ QString ReviewDesk::acceptedText() const
 
 void ReviewDesk::tellCurrent()
 {
+    constexpr qsizetype mostLetters = 400; // of one cell: the buttons below are to stay in sight
     const int row = m_table->currentIndex().row();
     QStringList parts;
     for (int column = 0; row >= 0 && row < m_model->rowCount() && column < ItemModel::columnTotal; ++column)
         if (const QString text = m_model->index(row, column).data().toString();
             !text.isEmpty() && !m_table->isColumnHidden(column))
-            parts << text;
+            parts << (text.size() <= mostLetters ? text : text.left(mostLetters) + QChar(0x2026));
     m_current->setText(parts.join(QStringLiteral(" \u00b7 ")));
     m_current->setVisible(!parts.isEmpty());
 }

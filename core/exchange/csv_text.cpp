@@ -6,13 +6,25 @@
 namespace hammerline::exchange {
 namespace {
 
-/// The last four are the full-width forms of the others.
-constexpr std::array<std::string_view, 8> formulaStarts{
-    "=", "+", "-", "@", "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D", "\xEF\xBC\xA0"};
-/// What a spreadsheet may pass over before it looks for a formula: blanks, line ends, the no-break space, the byte
-/// order mark and what has no width.
-constexpr std::array<std::string_view, 10> passedOver{
-    " ", "\t", "\r", "\n", "\xC2\xA0", "\xEF\xBB\xBF", "\xE2\x80\x8B", "\xE2\x80\x8C", "\xE2\x80\x8D", "\xE2\x81\xA0"};
+/// The plain ones, their full-width and their small forms.
+constexpr std::array<std::string_view, 12> formulaStarts{"=",
+                                                         "+",
+                                                         "-",
+                                                         "@",
+                                                         "\xEF\xBC\x9D",
+                                                         "\xEF\xBC\x8B",
+                                                         "\xEF\xBC\x8D",
+                                                         "\xEF\xBC\xA0",
+                                                         "\xEF\xB9\xA6",
+                                                         "\xEF\xB9\xA2",
+                                                         "\xEF\xB9\xA3",
+                                                         "\xEF\xB9\xAB"};
+/// What a spreadsheet may pass over before it looks for a formula: blanks of every width, line ends, marks of direction
+/// and whatever else has no width (Unicode: White_Space, Default_Ignorable_Code_Point). Of E2 80 and E2 81 some with a
+/// width are among them; a needless apostrophe comes off again on reading.
+constexpr std::array<std::string_view, 15> passedOver{
+    " ",        "\t",       "\r",           "\n",           "\v",           "\f",           "\xC2\x85",    "\xC2\xA0",
+    "\xC2\xAD", "\xD8\x9C", "\xE1\x9A\x80", "\xE1\xA0\x8E", "\xE3\x80\x80", "\xEF\xBB\xBF", "\xEF\xB8\x8F"};
 
 /// Length of the one that `text` begins with; 0: it begins with none.
 template <std::size_t Count>
@@ -20,6 +32,13 @@ std::size_t lengthOfOne(const std::array<std::string_view, Count> &of, std::stri
 {
     const auto found = std::ranges::find_if(of, [text](std::string_view one) { return text.starts_with(one); });
     return found == of.end() ? 0 : found->size();
+}
+
+std::size_t lengthOfBlank(std::string_view text)
+{
+    if (text.size() >= 3 && (text.starts_with("\xE2\x80") || text.starts_with("\xE2\x81")))
+        return 3;
+    return lengthOfOne(passedOver, text);
 }
 
 bool isBlank(char character)
@@ -33,7 +52,7 @@ bool startsLikeFormula(std::string_view text)
     text.remove_prefix(std::min(text.find_first_not_of('\''), text.size()));
     if (text.starts_with('\t') || text.starts_with('\r'))
         return true;
-    while (const std::size_t length = lengthOfOne(passedOver, text))
+    while (const std::size_t length = lengthOfBlank(text))
         text.remove_prefix(length);
     return lengthOfOne(formulaStarts, text) > 0;
 }

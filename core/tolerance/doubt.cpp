@@ -59,7 +59,8 @@ double stepOf(const readings::Gauge &gauge)
 /// Without the rounding to the gauge's own step, which comes in with the reading's.
 double gaugePart(const std::optional<Limits> &limits, const readings::Gauge &gauge, units::Dimension dimension)
 {
-    if (speaksOf(gauge, dimension)) {
+    const bool isOfTheRule = limits && limits->rule == Rule::Guarded && limits->expandedUncertainty.inDisplay() > 0;
+    if (speaksOf(gauge, dimension) && !isOfTheRule) {
         const double stated = gauge.expandedUncertainty.inMillimetres() / gaugeCoverage, step = stepOf(gauge);
         return std::sqrt(std::max(0.0, (stated - step) * (stated + step)));
     }

@@ -3,7 +3,8 @@
 //
 // Two parts, each a standard uncertainty in mm or g, added in quadrature (JCGM 100:2008, 5.1.2):
 // - the gauge, with the people who use it: half of the expanded uncertainty (k = 2) of the pass's gauge where it states
-//   one, which speaks of lengths only; otherwise W / coverage factor of the set;
+//   one, which speaks of lengths only; otherwise W / coverage factor of the set. Where the set is guarded its W comes
+//   first: it decides what is in, and two doubts side by side would contradict each other on one page;
 // - the resolution of what was typed, as a rectangular distribution: half of one step / sqrt(3) (JCGM 100:2008, 4.3.7
 //   and F.2.2.1). 1/64 in read off a rule gives 0.1146 mm. A gauge that states a coarser resolution than was typed
 //   counts instead.

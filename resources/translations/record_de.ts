@@ -500,6 +500,10 @@ Wer das Logbuch führt, kann gebeten werden zu zeigen, dass es diesen Eintrag no
         <translation>vorher</translation>
     </message>
     <message>
+        <source>again</source>
+        <translation>erneut</translation>
+    </message>
+    <message>
         <source>left</source>
         <translation>nachher</translation>
     </message>

@@ -500,6 +500,10 @@ Whoever keeps the logbook can be asked to show that it still holds this entry.</
         <translation>found</translation>
     </message>
     <message>
+        <source>again</source>
+        <translation>again</translation>
+    </message>
+    <message>
         <source>left</source>
         <translation>left</translation>
     </message>

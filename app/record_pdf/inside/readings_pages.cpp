@@ -62,12 +62,14 @@ std::vector<Column> columnsFor(const Sheet &sheet, const std::vector<catalogue::
     std::vector<Column> columns{{Record::tr("note"), noteWidth}};
     const double values = static_cast<double>(group.size()) * (context.hasBefore() ? 2 : 1);
     const double width = std::min((sheet.body().width() - noteWidth) / values, 1.6 * leastValueWidth);
+    const bool isRecheck = context.record.asLeft.pass.purpose == readings::Purpose::Recheck;
+    const QString leftHead = isRecheck ? Record::tr("again") : Record::tr("left");
     for (const catalogue::Quantity quantity : group) {
         const QString name = wording::shortNameOf(quantity) + QLatin1Char('\n') +
                              wording::unitText(catalogue::infoOf(quantity).dimension, context.form) + QLatin1Char('\n');
         if (context.hasBefore())
             columns.push_back({name + Record::tr("found"), width, Qt::AlignRight});
-        columns.push_back({name + Record::tr("left"), width, Qt::AlignRight});
+        columns.push_back({name + leftHead, width, Qt::AlignRight});
     }
     return columns;
 }

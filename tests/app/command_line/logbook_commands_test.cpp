@@ -210,6 +210,7 @@ TEST_F(LogbookCommands, ReviewLeavesDeliveredInstrumentsAlone)
     for (const json &item : answer["items"])
         EXPECT_NE(item["instrument"], delivered);
     EXPECT_NE(runCommand({"review", m_book}).out.find("Zirrow 188"), std::string::npos);
+    EXPECT_THAT(runCommand({"review", m_book}).out, HasSubstr("delivered and not listed.\n"));
 }
 
 TEST_F(LogbookCommands, ImportIntoALogbookThatIsNotThereSaysWhatToDo)

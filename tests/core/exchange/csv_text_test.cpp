@@ -23,9 +23,28 @@ std::string cellOf(std::string field)
 
 TEST(CsvText, WhatASpreadsheetWouldTakeForAFormulaHasAnApostropheBeforeIt)
 {
-    for (const char *start : {"=", "+", "-", "@", "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D", "\xEF\xBC\xA0"})
-        for (const char *before : {"", " ", "  ", "\t", "\r", "\n", "\xC2\xA0", "\xEF\xBB\xBF", "\xE2\x80\x8B",
-                                   "\xE2\x80\x8C", "\xE2\x80\x8D", "\xE2\x81\xA0", " \xC2\xA0\n"}) {
+    for (const char *start : {"=", "+", "-", "@", "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D", "\xEF\xBC\xA0",
+                              "\xEF\xB9\xA6", "\xEF\xB9\xA2", "\xEF\xB9\xA3", "\xEF\xB9\xAB"})
+        for (const char *before : {"",
+                                   " ",
+                                   "  ",
+                                   "\t",
+                                   "\r",
+                                   "\n",
+                                   "\xC2\xA0",
+                                   "\xEF\xBB\xBF",
+                                   "\xE2\x80\x8B",
+                                   "\xE2\x80\x8C",
+                                   "\xE2\x80\x8D",
+                                   "\xE2\x81\xA0",
+                                   "\xE3\x80\x80",
+                                   "\xE2\x80\x83",
+                                   "\xE2\x80\xAE",
+                                   "\xE2\x80\xA8",
+                                   "\xC2\xAD",
+                                   "\xC2\x85",
+                                   "\v",
+                                   " \xC2\xA0\n"}) {
             const std::string text = std::string(before) + start + "1+1";
             EXPECT_EQ(cellOf(csvText(text)), '\'' + text);
         }

@@ -77,6 +77,10 @@ TEST(Doubt, TakesThePassGaugeBeforeWhatTheSetCountsWith)
     Limits limits;
     limits.expandedUncertainty = mm(0.2);
     EXPECT_DOUBLE_EQ(doubtOf(limits, gauge, {}, units::Dimension::Length)->gauge, 0.05);
+    limits.rule = Rule::Guarded;
+    EXPECT_DOUBLE_EQ(doubtOf(limits, gauge, {}, units::Dimension::Length)->gauge, 0.1) << "W decides what is in";
+    limits.expandedUncertainty = mm(0);
+    EXPECT_DOUBLE_EQ(doubtOf(limits, gauge, {}, units::Dimension::Length)->gauge, 0.05);
     EXPECT_FALSE(doubtOf(Limits{}, gauge, {}, units::Dimension::Mass)) << "a gauge of lengths says nothing of grams";
     EXPECT_FALSE(doubtOf({}, {}, {}, units::Dimension::Length));
 }
