@@ -233,7 +233,7 @@
     </message>
     <message>
         <source>Felt and not measured</source>
-        <translation>Gefühlt und nicht gemessen</translation>
+        <translation>Gespürt, nicht gemessen</translation>
     </message>
     <message>
         <source>fault</source>
@@ -846,14 +846,6 @@ abweichung</translation>
     <message>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
-    </message>
-    <message>
-        <source>Felt and not measured</source>
-        <translation>Gespürt und nicht gemessen</translation>
-    </message>
-    <message>
-        <source>fault</source>
-        <translation>Fehler</translation>
     </message>
     <message>
         <source>no change told apart</source>

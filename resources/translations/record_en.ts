@@ -848,14 +848,6 @@ deviation</translation>
         <translation>page %1 of %2</translation>
     </message>
     <message>
-        <source>Felt and not measured</source>
-        <translation>Felt and not measured</translation>
-    </message>
-    <message>
-        <source>fault</source>
-        <translation>fault</translation>
-    </message>
-    <message>
         <source>no change told apart</source>
         <translation>no change told apart</translation>
     </message>

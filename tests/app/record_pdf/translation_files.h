@@ -14,7 +14,7 @@ namespace hammerline::record_pdf {
 
 using Words = std::map<QString, QString>; ///< context and source -> translation
 
-/// The messages of a .ts file; "" where a translation is unfinished.
+/// The messages of a .ts file, each there once; "" where a translation is unfinished.
 inline Words messagesOf(const QString &path)
 {
     QFile file(path);
@@ -32,9 +32,9 @@ inline Words messagesOf(const QString &path)
             source = xml.readElementText();
         else if (xml.name() == QLatin1String("translation")) {
             const bool done = !xml.attributes().hasAttribute(QStringLiteral("type"));
-            words[context + '|' + source] = xml.readElementText();
-            if (!done)
-                words[context + '|' + source].clear();
+            const QString said = xml.readElementText();
+            const bool first = words.emplace(context + '|' + source, done ? said : QString()).second;
+            EXPECT_TRUE(first) << "twice in " << path.toStdString() << ": " << source.toStdString();
         }
     }
     EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
