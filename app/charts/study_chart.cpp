@@ -3,6 +3,7 @@
 #include "charts/inside/picture_export.h"
 #include "charts/inside/study_frame.h"
 #include "exchange/csv_text.h"
+#include "exchange/trials_csv.h"
 #include "wording/wording.h"
 
 #include <QCoreApplication>
@@ -108,15 +109,12 @@ std::string limitCells(const StudyChartData &data, keyboard::Note note)
 
 std::string trialsText(const StudyChartData &data)
 {
-    const char *unit = units::displaySymbol(catalogue::infoOf(data.quantity).dimension);
-    std::string text = "note,person,take,value (" + std::string(unit) + ")";
-    const bool limited = !data.limits.empty();
-    for (const char *limit : {"low", "target", "high"})
-        text += limited ? "," + std::string(limit) + " (" + unit + ")" : "";
-    text += '\n';
+    if (data.limits.empty())
+        return exchange::writeTrialsCsv(data.trials);
+    const std::string unit = " (" + std::string(units::displaySymbol(catalogue::infoOf(data.quantity).dimension)) + ")";
+    std::string text = "note,person,take,value" + unit + ",low" + unit + ",target" + unit + ",high" + unit + '\n';
     for (const analysis::Trial &trial : data.trials)
-        text += trial.note.name() + ',' + exchange::csvText(trial.person) + ',' + std::to_string(trial.take) + ',' +
-                units::exactDecimal(trial.value) + (limited ? limitCells(data, trial.note) : "") + '\n';
+        text += exchange::trialRow(trial) + limitCells(data, trial.note) + '\n';
     return text;
 }
 

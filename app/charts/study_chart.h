@@ -45,12 +45,12 @@ struct StudyChartData {
 /// The answer in figures.
 [[nodiscard]] QString answerOf(const StudyChartData &data);
 
-/// What is drawn, '.' as the mark, LF, a header line. Of values the trials as `hammerline gauge-study` takes them,
-/// `note,person,take,value (mm)` (or g), and where limits are known `low (mm),target (mm),high (mm)` besides, which it
-/// passes over. Of ranges `note,person,takes,lowest (mm),highest (mm),range (mm)`, and `narrowest_tolerance (mm)` where
-/// one is known. Of components `component,unit,sd,low,high`, sd and its interval in mm or g, and a line
-/// `half_tolerance` with half of the narrowest tolerance in place of the sd. A person's name that a spreadsheet would
-/// take for a formula has a leading apostrophe.
+/// What is drawn, '.' as the mark, LF, a header line. Of values the trials, `note,person,take,value (mm)` (or g), and
+/// where limits are known `low (mm),target (mm),high (mm)` besides: with these it is no file that `hammerline
+/// gauge-study` takes, which is what exchange::writeTrialsCsv writes. Of ranges `note,person,takes,lowest (mm),highest
+/// (mm),range (mm)`, and `narrowest_tolerance (mm)` where one is known. Of components `component,unit,sd,low,high`, sd
+/// and its interval in mm or g, and a line `half_tolerance` with half of the narrowest tolerance in place of the sd. A
+/// person's name that a spreadsheet would take for a formula has a leading apostrophe.
 [[nodiscard]] std::string chartCsv(const StudyChartData &data);
 
 /// A mark or a bar of one note, where it was painted, and what it says.

@@ -50,6 +50,7 @@ FindingsPage::FindingsPage(QWidget *parent)
       m_choice(new QButtonGroup(this)),
       m_pages(new QStackedWidget),
       m_save(new QPushButton(tr("Save the chart…"))),
+      m_saveTrials(new QPushButton(tr("Save the trials…"))),
       m_pane(new charts::StudyPane)
 {
     m_heading->setObjectName("studyHeading");
@@ -60,6 +61,8 @@ FindingsPage::FindingsPage(QWidget *parent)
     m_story->setTextFormat(Qt::PlainText);
     m_pane->setObjectName("studyChart");
     m_save->setObjectName("studySaveChart");
+    m_saveTrials->setObjectName("studySaveTrials");
+    m_saveTrials->setToolTip(tr("Every value as it was read, in the form that hammerline gauge-study takes"));
     auto *words = new QWidget;
     auto *lines = new QVBoxLayout(words);
     lines->setContentsMargins({});
@@ -81,6 +84,7 @@ FindingsPage::FindingsPage(QWidget *parent)
     column->addLayout(makeChoices());
     column->addWidget(m_pages, 1);
     connect(m_save, &QPushButton::clicked, this, &FindingsPage::saveWanted);
+    connect(m_saveTrials, &QPushButton::clicked, this, &FindingsPage::trialsWanted);
     connect(m_pane, &charts::StudyPane::noteChosen, this, &FindingsPage::noteChosen);
     connect(m_choice, &QButtonGroup::idClicked, this, &FindingsPage::choose);
     choose(0);
@@ -99,6 +103,7 @@ QLayout *FindingsPage::makeChoices()
         choices->addWidget(choice);
     }
     choices->addWidget(m_save);
+    choices->addWidget(m_saveTrials);
     return choices;
 }
 

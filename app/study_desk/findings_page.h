@@ -27,6 +27,7 @@ public:
 signals:
     void noteChosen(hammerline::keyboard::Note note);
     void saveWanted();
+    void trialsWanted(); ///< as a file
 
 private:
     void fillTable(const Findings &findings);
@@ -37,7 +38,7 @@ private:
     QTableWidget *m_table;
     QButtonGroup *m_choice; ///< 0: in words; else the chart of the question one below
     QStackedWidget *m_pages;
-    QPushButton *m_save;
+    QPushButton *m_save, *m_saveTrials;
     charts::StudyPane *m_pane;
 };
 

@@ -1,5 +1,7 @@
 #include "study_desk/study_desk.h"
 
+#include "exchange/exchange.h"
+#include "exchange/trials_csv.h"
 #include "wording/palette.h"
 #include "wording/wording.h"
 #include "wording/wrap_row.h"
@@ -54,6 +56,7 @@ StudyDesk::StudyDesk(Clock clock, QWidget *parent)
     connect(m_plan, &QPushButton::clicked, this, &StudyDesk::plan);
     connect(m_strike, &QPushButton::clicked, this, &StudyDesk::strike);
     connect(m_findings, &FindingsPage::saveWanted, this, &StudyDesk::saveChart);
+    connect(m_findings, &FindingsPage::trialsWanted, this, &StudyDesk::saveTrials);
     connect(m_findings, &FindingsPage::noteChosen, this, [this](keyboard::Note note) {
         if (const auto study = chosen(); study && study->instrument == m_place.proposal.instrument.id)
             emit pairChosen(study->quantity, note);
@@ -300,6 +303,20 @@ void StudyDesk::saveChart()
     const auto written = charts::exportChart(m_findings->chart(), *path, wording::paletteFor(*this));
     if (!written)
         tell(tr("The chart was not saved"), written.faults());
+}
+
+void StudyDesk::saveTrials()
+{
+    if (m_prompts == nullptr)
+        return;
+    const auto path = m_prompts->chooseFile(this, {prompts::FileWish::Use::Save, tr("Save the trials"),
+                                                   tr("Trials (*.csv)"), tr("gauge-study-trials.csv"), "csv"});
+    if (!path)
+        return;
+    const auto written = exchange::writeFile(path->toStdString(), exchange::writeTrialsCsv(m_findings->chart().trials),
+                                             exchange::Overwrite::Yes);
+    if (!written)
+        tell(tr("The trials were not saved"), written.faults());
 }
 
 void StudyDesk::tell(const QString &title, const std::vector<outcome::Fault> &faults)

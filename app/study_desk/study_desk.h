@@ -69,6 +69,7 @@ private:
     void plan();
     void strike();
     void saveChart();
+    void saveTrials();
     [[nodiscard]] QString proposedName() const;
     void tell(const QString &title, const std::vector<outcome::Fault> &faults);
     [[nodiscard]] std::optional<logbook::PlannedStudy> chosen() const;

@@ -20,6 +20,7 @@ struct Trial {
     std::string person{};
     int take = 1;
     units::Amount value{}; ///< at most 1 m or 1 kg in size; one dimension throughout
+    bool operator==(const Trial &) const = default;
 };
 
 /// A row of the analysis of variance. `f` and `p` are absent where the divisor is 0, and where a row is not tested;

@@ -17,8 +17,8 @@ using analysis::Trial;
 using outcome::Fault;
 
 constexpr std::array<std::string_view, 4> columnNames{"note", "person", "take", "value"};
-/// Limits that the data of a chart carry.
-constexpr std::array<std::string_view, 3> passedOver{"low", "target", "high"};
+/// Columns that the figures of a study's chart have besides.
+constexpr std::array<std::string_view, 3> limitNames{"low", "target", "high"};
 enum ColumnIndex : std::size_t { noteColumn, personColumn, takeColumn, valueColumn };
 
 constexpr const char *rightHeader = "the columns note,person,take,value would be right";
@@ -86,6 +86,7 @@ private:
         std::array<int, columnNames.size()> seen{};
         for (std::size_t at = 0; at < m_row.fields.size(); ++at)
             readHeading(m_row.fields[at], at, seen);
+        refuseLimits();
         for (std::size_t column = 0; column < seen.size(); ++column)
             if (seen[column] != 1)
                 add("column '" + std::string(columnNames[column]) + "' stands " + std::to_string(seen[column]) +
@@ -98,8 +99,8 @@ private:
     {
         const auto open = cell.find('(');
         const auto name = trimmedCell(cell.substr(0, open));
-        if (std::ranges::find(passedOver, name) != passedOver.end())
-            return;
+        if (std::ranges::find(limitNames, name) != limitNames.end())
+            return m_limits.push_back(trimmedCell(cell));
         const auto column = std::ranges::find(columnNames, name);
         if (column == columnNames.end())
             return add(quotedCell(name) + " is no column of trials; " + rightHeader);
@@ -108,6 +109,17 @@ private:
         ++seen[index];
         if (open != std::string_view::npos)
             readUnit(index, trimmedCell(cell).substr(trimmedCell(cell).find('(') + 1));
+    }
+
+    /// All of them at once: they come together, and together they are left out.
+    void refuseLimits()
+    {
+        std::string names;
+        for (const std::string_view heading : m_limits)
+            names += (names.empty() ? "" : ", ") + quotedCell(heading);
+        if (!names.empty())
+            add(names + ": limits come with the figures of a study's chart and are no columns of trials; leaving them "
+                        "out, or saving the study's trials instead of its chart, would be right");
     }
 
     /// `rest` is what follows the opening bracket.
@@ -195,6 +207,7 @@ private:
     CsvRow m_row{};
     TrialsHeader m_header{};
     std::size_t m_width = 0;
+    std::vector<std::string_view> m_limits{}; ///< headings of limits, while the header is read
     std::map<std::tuple<keyboard::Note, std::string, int>, std::size_t> m_seen{}; ///< and the line
     std::vector<Trial> m_trials{};
     std::vector<Fault> m_faults{};
@@ -205,6 +218,21 @@ private:
 outcome::Outcome<std::vector<Trial>> readTrialsCsv(std::string_view text, const TrialsCsvOptions &options)
 {
     return TrialsFile(text, options).read();
+}
+
+std::string writeTrialsCsv(const std::vector<Trial> &trials)
+{
+    const auto dimension = trials.empty() ? units::Dimension::Length : trials.front().value.dimension();
+    std::string text = std::string("note,person,take,value (") + units::displaySymbol(dimension) + ")\n";
+    for (const Trial &trial : trials)
+        text += trialRow(trial) + '\n';
+    return text;
+}
+
+std::string trialRow(const Trial &trial)
+{
+    return trial.note.name() + ',' + csvText(trial.person) + ',' + std::to_string(trial.take) + ',' +
+           units::exactDecimal(trial.value);
 }
 
 } // namespace hammerline::exchange

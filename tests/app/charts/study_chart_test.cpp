@@ -168,12 +168,15 @@ TEST(StudyChart, TellsWhatTheSpreadTakesOfTheTolerance)
         << answerOf(sources).toStdString();
 }
 
-TEST(StudyChart, TheFiguresOfValuesWithinLimitsAreTakenByTheCommandToo)
+TEST(StudyChart, TheFiguresOfValuesWithinLimitsAreRefusedByTheCommandThatSaysWhatToLeaveOut)
 {
-    const auto of = within(data(StudyQuestion::ValuesByNoteAndPerson), 0.4);
-    const auto read = exchange::readTrialsCsv(chartCsv(of), {});
-    ASSERT_TRUE(read.ok()) << read.fault().text();
-    EXPECT_EQ(analysis::gaugeStudy(read.value()).value().expandedUncertainty, of.study.expandedUncertainty);
+    const auto csv = chartCsv(within(data(StudyQuestion::ValuesByNoteAndPerson), 0.4));
+    EXPECT_TRUE(csv.starts_with("note,person,take,value (mm),low (mm),target (mm),high (mm)\n"
+                                "F#1,Ada,1,3.14,2.9,3.3,3.7\n"))
+        << csv;
+    const auto read = exchange::readTrialsCsv(csv, {});
+    ASSERT_FALSE(read.ok());
+    EXPECT_NE(read.fault().text().find("leaving them out"), std::string::npos) << read.fault().text();
 }
 
 TEST(StudyChart, TheFiguresOfRangesAreTheRangesThatAreDrawn)

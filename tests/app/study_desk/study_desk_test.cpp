@@ -147,16 +147,52 @@ TEST_F(StudyDeskTest, TheResultEqualsTheCommandsOnTheSameTrials)
     takeByHand();
     ASSERT_EQ(blind.size(), 1);
     EXPECT_FALSE(desk.blind());
-    part<QRadioButton>("studyValues")->click();
     const QString path = shop.filePath("trials.csv");
     prompts.willPick(path);
-    part<QPushButton>("studySaveChart")->click();
+    part<QPushButton>("studySaveTrials")->click();
     // what `hammerline gauge-study trials.csv --json` does
     const auto trials = exchange::readTrialsCsv(exchange::readFile(path.toStdString()).value(), {});
     ASSERT_TRUE(trials.ok()) << trials.fault().text();
     const auto byCommand = exchange::gaugeStudyJson(analysis::gaugeStudy(trials.value()).value());
     EXPECT_EQ(byCommand, exchange::gaugeStudyJson(part<charts::StudyPane>("studyChart")->data().study));
     EXPECT_EQ(trials.value().size(), 12u);
+}
+
+TEST_F(StudyDeskTest, TheTrialsAreSavedAsTheCommandTakesThemWhereASetJudgesTheNotesToo)
+{
+    planByHand();
+    takeByHand();
+    const auto set = support::plainSet();
+    auto judged = place();
+    judged.set = &set;
+    desk.show(judged);
+    for (const char *page : {"studyWords", "studyValues", "studyRanges", "studySources"}) {
+        part<QRadioButton>(page)->click();
+        ASSERT_FALSE(part<charts::StudyPane>("studyChart")->data().limits.empty());
+        const QString path = shop.filePath(QString("%1-trials.csv").arg(page));
+        prompts.willPick(path);
+        part<QPushButton>("studySaveTrials")->click();
+        const auto trials = exchange::readTrialsCsv(exchange::readFile(path.toStdString()).value(), {});
+        ASSERT_TRUE(trials.ok()) << page << ": " << trials.fault().text();
+        EXPECT_EQ(trials.value(), part<charts::StudyPane>("studyChart")->data().trials) << page;
+    }
+}
+
+TEST_F(StudyDeskTest, TheFiguresOfAChartWithLimitsAreToldFromTrialsByTheCommand)
+{
+    planByHand();
+    takeByHand();
+    const auto set = support::plainSet();
+    auto judged = place();
+    judged.set = &set;
+    desk.show(judged);
+    part<QRadioButton>("studyValues")->click();
+    const QString path = shop.filePath("chart.csv");
+    prompts.willPick(path);
+    part<QPushButton>("studySaveChart")->click();
+    const auto trials = exchange::readTrialsCsv(exchange::readFile(path.toStdString()).value(), {});
+    ASSERT_FALSE(trials.ok());
+    EXPECT_NE(trials.fault().text().find("saving the study's trials"), std::string::npos) << trials.fault().text();
 }
 
 TEST_F(StudyDeskTest, EveryChartIsSavedInEveryForm)

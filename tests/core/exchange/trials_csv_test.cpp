@@ -52,12 +52,32 @@ TEST(TrialsCsv, TakesMasses)
     EXPECT_EQ(onlyValue("note,person,take,value (g)\n1,A,1,52\n"), mass);
 }
 
-TEST(TrialsCsv, PassesOverTheLimitsThatTheDataOfAChartCarry)
+TEST(TrialsCsv, RefusesTheLimitsThatTheFiguresOfAChartHaveAndSaysWhatToLeaveOut)
 {
-    const auto trials = read("note,person,take,value (mm),low (mm),target (mm),high (mm)\n1,A,1,3.2,2.4,,4\n");
-    ASSERT_TRUE(trials.ok());
-    EXPECT_EQ(trials.value().front().value, units::Amount(units::Length::millimetres(3.2)));
-    EXPECT_FALSE(read("note,person,take,value,remark\n1,A,1,3.2,x\n").ok());
+    EXPECT_THAT(faultTexts(read("note,person,take,value (mm),low (mm),target (mm),high (mm)\n1,A,1,3.2,2.4,,4\n")),
+                ElementsAre(AllOf(StartsWith("trials.csv:1: 'low (mm)', 'target (mm)', 'high (mm)': "),
+                                  HasSubstr("figures of a study's chart"), HasSubstr("leaving them out"),
+                                  HasSubstr("saving the study's trials"))));
+    for (const std::string limit : {"low", "target", "high", " high (in) "})
+        EXPECT_THAT(faultTexts(read("note," + limit + ",person,take,value\n1,2,A,1,3.2\n")),
+                    ElementsAre(HasSubstr("leaving them out")))
+            << limit;
+    EXPECT_THAT(faultTexts(read("note,person,take,value,low,remark\n1,A,1,3.2,2.4,x\n")),
+                ElementsAre(HasSubstr("'remark' is no column"), HasSubstr("'low'")));
+}
+
+TEST(TrialsCsv, WhatIsWrittenIsReadBackToTheLastDigit)
+{
+    const std::vector<analysis::Trial> trials{{Note(-3), "Ann, the second", 1, units::Length::nanometres(3'175'001)},
+                                              {Note(49), "=1+1", 12, units::Length::nanometres(-1)},
+                                              {Note(88), "'=\"x\"", 2, units::Length::nanometres(1'000'000'000)}};
+    const std::string text = writeTrialsCsv(trials);
+    EXPECT_THAT(text, StartsWith("note,person,take,value (mm)\n"));
+    for (const auto unit : {units::Unit::Millimetre, units::Unit::Inch})
+        EXPECT_EQ(read(text, unit).value(), trials);
+    const std::vector<analysis::Trial> masses{{Note(1), "A", 1, units::Mass::grams(52.001)}};
+    EXPECT_EQ(writeTrialsCsv(masses), "note,person,take,value (g)\nA0,A,1,52.001\n");
+    EXPECT_EQ(read(writeTrialsCsv(masses)).value(), masses);
 }
 
 TEST(TrialsCsv, PassesOverBlankLinesAndTheByteOrderMark)
