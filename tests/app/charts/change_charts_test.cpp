@@ -1,14 +1,13 @@
 // The charts that hold passes against each other. With HAMMERLINE_GALLERY set to a folder, the pictures are kept there.
 #include "charts/chart_pane.h"
 
+#include "app/charts/painted_chart.h"
 #include "support/lively_pass.h"
 
 #include <gtest/gtest.h>
 
 #include <QChart>
 #include <QChartView>
-#include <QImage>
-#include <QPainter>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -66,25 +65,6 @@ ChartData compared(Question question)
                                      data.sections, &set);
     std::erase_if(data.trends, [](const auto &trend) { return trend.quantity != Quantity::LetOff; });
     return data;
-}
-
-QImage painted(const ChartData &data, const wording::Palette &palette, QSize size = {1200, 480})
-{
-    QImage image(size, QImage::Format_RGB32);
-    image.fill(Qt::magenta);
-    QPainter painter(&image);
-    painter.setRenderHint(QPainter::Antialiasing);
-    renderChart(painter, image.rect(), data, palette, 12);
-    return image;
-}
-
-int count(const QImage &image, const QColor &colour)
-{
-    int found = 0;
-    for (int y = 0; y < image.height(); ++y)
-        for (int x = 0; x < image.width(); ++x)
-            found += image.pixelColor(x, y) == colour ? 1 : 0;
-    return found;
 }
 
 void keep(const QImage &image, Question question, const char *way)

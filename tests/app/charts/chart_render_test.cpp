@@ -1,12 +1,10 @@
 // Charts painted and looked at. With HAMMERLINE_GALLERY set to a folder, the pictures are kept there.
 #include "charts/charts.h"
 
+#include "app/charts/painted_chart.h"
 #include "support/lively_pass.h"
 
 #include <gtest/gtest.h>
-
-#include <QImage>
-#include <QPainter>
 
 namespace hammerline::charts {
 namespace {
@@ -30,25 +28,6 @@ ChartData lively(Question question, bool withBefore, Quantity quantity = Quantit
         data.before = support::livelyJudgement(1);
     data.beforeName = "As found";
     return data;
-}
-
-QImage painted(const ChartData &data, const wording::Palette &palette, QSize size = {1200, 480})
-{
-    QImage image(size, QImage::Format_RGB32);
-    image.fill(Qt::magenta);
-    QPainter painter(&image);
-    painter.setRenderHint(QPainter::Antialiasing);
-    renderChart(painter, image.rect(), data, palette, 12);
-    return image;
-}
-
-int count(const QImage &image, const QColor &colour)
-{
-    int found = 0;
-    for (int y = 0; y < image.height(); ++y)
-        for (int x = 0; x < image.width(); ++x)
-            found += image.pixelColor(x, y) == colour ? 1 : 0;
-    return found;
 }
 
 void keep(const QImage &image, const QString &name)
