@@ -18,7 +18,7 @@ set(HOUSE_CORE_FLOORS
   analysis
   action
   decisions
-  sale_record+review+route+slips
+  sale_record+review+route+slips+strict_json
   logbook+exchange
   seal+demo_workshop+shop)
 set(HOUSE_APP_FLOORS

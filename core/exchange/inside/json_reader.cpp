@@ -2,102 +2,24 @@
 
 #include "exchange/inside/json_writer.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace hammerline::exchange {
 namespace {
 
-constexpr std::size_t mostBytes = 16u << 20;
-constexpr std::size_t mostDepth = 16;
+constexpr strict_json::Bounds bounds{.bytes = 16u << 20, .depth = 16};
 
-std::size_t lineAt(std::string_view text, std::size_t position)
+std::string problemOf(const strict_json::Stop &stop)
 {
-    const auto end = text.begin() + static_cast<std::ptrdiff_t>(std::min(position, text.size()));
-    return 1 + static_cast<std::size_t>(std::count(text.begin(), end, '\n'));
+    using strict_json::Why;
+    if (stop.why == Why::TooLarge)
+        return "is larger than 16 MiB; no document of this kind is";
+    if (stop.why == Why::TooDeep)
+        return "objects and lists are nested deeper than any document of ours";
+    if (stop.why == Why::MemberTwice)
+        return "the key \"" + stop.said + "\" stands twice in one object; once would be right";
+    return "this is not valid JSON (" + stop.said + "); a JSON document after RFC 8259 would be right";
 }
-
-/// Builds the tree from the parser's events; stops at the first thing that a well-meant document has not.
-class TreeBuilder : public nlohmann::json_sax<Json> {
-public:
-    explicit TreeBuilder(std::string_view text) : m_text(text) {}
-
-    bool null() override { return put(nullptr) != nullptr; }
-    bool boolean(bool value) override { return put(value) != nullptr; }
-    bool number_integer(number_integer_t value) override { return put(value) != nullptr; }
-    bool number_unsigned(number_unsigned_t value) override { return put(value) != nullptr; }
-    bool number_float(number_float_t value, const string_t &) override { return put(value) != nullptr; }
-    bool string(string_t &value) override { return put(std::move(value)) != nullptr; }
-    bool binary(binary_t &) override { return stop("holds binary data"); }
-    bool start_object(std::size_t) override { return open(Json::object()); }
-    bool start_array(std::size_t) override { return open(Json::array()); }
-    bool end_object() override { return close(); }
-    bool end_array() override { return close(); }
-
-    bool key(string_t &name) override
-    {
-        m_key = name;
-        if (m_open.back()->contains(name))
-            return stop("the key \"" + name + "\" stands twice in one object; once would be right");
-        return true;
-    }
-
-    bool parse_error(std::size_t position, const std::string &, const nlohmann::detail::exception &error) override
-    {
-        m_fault.line = lineAt(m_text, position == 0 ? 0 : position - 1);
-        const std::string words = error.what();
-        const auto detail = words.rfind("; last read");
-        const auto from = words.rfind(": ", detail == std::string::npos ? words.size() : detail);
-        const std::string known = from == std::string::npos ? std::string() : words.substr(from + 2);
-        return stop("this is not valid JSON (" + known + "); a JSON document after RFC 8259 would be right");
-    }
-
-    [[nodiscard]] const outcome::Fault &fault() const { return m_fault; }
-    [[nodiscard]] Json take() { return std::move(m_root); }
-
-private:
-    bool stop(const std::string &problem)
-    {
-        m_fault.problem = problem;
-        return false;
-    }
-
-    Json *put(Json value)
-    {
-        if (m_open.empty()) {
-            m_root = std::move(value);
-            return &m_root;
-        }
-        Json &parent = *m_open.back();
-        if (parent.is_array()) {
-            parent.push_back(std::move(value));
-            return &parent.back();
-        }
-        Json &slot = parent[m_key];
-        slot = std::move(value);
-        return &slot;
-    }
-
-    bool open(Json value)
-    {
-        if (m_open.size() == mostDepth)
-            return stop("objects and lists are nested deeper than any document of ours");
-        m_open.push_back(put(std::move(value)));
-        return true;
-    }
-
-    bool close()
-    {
-        m_open.pop_back();
-        return true;
-    }
-
-    std::string_view m_text;
-    Json m_root{};
-    std::vector<Json *> m_open{}; ///< from the root down; a child is only added to the innermost, so these stay valid
-    std::string m_key{};
-    outcome::Fault m_fault{};
-};
 
 std::string joined(const std::set<std::string> &names)
 {
@@ -110,8 +32,7 @@ std::string joined(const std::set<std::string> &names)
 /// What a person would call the value, short enough for a message.
 std::string shown(const Json &value)
 {
-    const std::string text = value.dump(-1, ' ', false, Json::error_handler_t::replace);
-    return text.size() > 40 ? text.substr(0, 40) + "..." : text;
+    return strict_json::clipped(value.dump(-1, ' ', false, Json::error_handler_t::replace), 43);
 }
 
 } // namespace
@@ -123,14 +44,9 @@ void FaultList::add(const std::string &path, const std::string &problem)
 
 outcome::Outcome<Json> parseJson(std::string_view text, const std::string &file)
 {
-    if (text.size() > mostBytes)
-        return outcome::Fault{file, 0, "is larger than 16 MiB; no document of this kind is"};
-    TreeBuilder builder(text);
-    if (Json::sax_parse(text.begin(), text.end(), &builder))
-        return builder.take();
-    outcome::Fault fault = builder.fault();
-    fault.file = file;
-    return fault;
+    return strict_json::read(text, bounds, [&](const strict_json::Stop &stop) {
+        return outcome::Fault{file, stop.line, problemOf(stop)};
+    });
 }
 
 ObjectReader::ObjectReader(const Json &value, std::string path, FaultList &list)

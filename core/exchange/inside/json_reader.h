@@ -1,15 +1,11 @@
 #pragma once
 // Reading a JSON document of ours strictly: every key must be asked for, every fault is collected with the path of the
-// value that is to blame ("quantities.let_off.points[2].low_mm").
-//
-// Hostile text costs little: size and depth are bounded, nothing recurses, a key given twice is a fault, numbers beyond
-// a double are a fault.
+// value that is to blame ("quantities.let_off.points[2].low_mm"). Hostile text costs little (strict_json.h).
 
 #include "catalogue/catalogue.h"
 #include "outcome/outcome.h"
+#include "strict_json/strict_json.h"
 #include "units/units.h"
-
-#include <nlohmann/json.hpp>
 
 #include <optional>
 #include <set>
@@ -19,7 +15,7 @@
 
 namespace hammerline::exchange {
 
-using Json = nlohmann::json;
+using Json = strict_json::Json;
 
 /// The tree, or one fault: no JSON, too large, too deep, a key twice.
 [[nodiscard]] outcome::Outcome<Json> parseJson(std::string_view text, const std::string &file);

@@ -38,7 +38,7 @@ std::string whatItDid(const Json &deed)
     const auto rows = deed.find("rows");
     const bool hasRow = rows != deed.end() && rows->is_array() && !rows->empty() && rows->front().is_object();
     std::string did = (hasRow ? textIn(rows->front(), "table") : textIn(deed, "name")) + ' ' + textIn(deed, "subject");
-    return clipped(std::move(did));
+    return strict_json::clipped(std::move(did));
 }
 
 /// A list is added element by element, so that no second copy of all pictures is made.

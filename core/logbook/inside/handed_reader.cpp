@@ -66,7 +66,8 @@ void refuseOthers(const Json &json, const std::set<std::string> &known, const st
 {
     for (const auto &[name, value] : json.items())
         if (!known.contains(name))
-            refuse(where + " has \"" + clipped(name) + "\", which this program does not know; a newer one may");
+            refuse(where + " has \"" + strict_json::clipped(name) +
+                   "\", which this program does not know; a newer one may");
 }
 
 /// Which columns of each table are numbers, from the structure itself.
@@ -241,10 +242,10 @@ private:
     void readPicture(const Json &json)
     {
         const std::string digest = text(json, "digest", "a picture");
-        refuseOthers(json, {"digest", "jpeg_base64"}, "picture " + clipped(digest));
+        refuseOthers(json, {"digest", "jpeg_base64"}, "picture " + strict_json::clipped(digest));
         const auto jpeg = fromBase64(text(json, "jpeg_base64", "a picture"));
         if (!jpeg || pictureDigest(*jpeg) != digest)
-            refuse("picture " + clipped(digest) + ": " + altered);
+            refuse("picture " + strict_json::clipped(digest) + ": " + altered);
         if (const auto size = dossier::sizeOfPicture(*jpeg); !size)
             refuse("picture " + digest + ": " + size.fault().problem);
         m_handed.pictures[digest] = *jpeg;

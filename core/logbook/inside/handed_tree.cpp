@@ -8,122 +8,56 @@ namespace hammerline::logbook::inside {
 
 namespace {
 
-using Json = nlohmann::json;
+using strict_json::clipped;
+using strict_json::Json;
+using strict_json::Step;
+using strict_json::Stop;
+using strict_json::Why;
 
-constexpr std::size_t mostDepth = 5; ///< document, deeds, deed, rows, row
-/// No document that a logbook writes within the size allowed has as many: each value takes some ten letters.
-constexpr std::size_t mostValues = 16u << 20;
-/// Beyond it no double is exact, and no logbook holds such a number.
-constexpr std::int64_t largest = std::int64_t{1} << 53;
+/// As deep as document, deeds, deed, rows, row. No document that a logbook writes within the size allowed has as many
+/// values: each takes some ten letters.
+constexpr strict_json::Bounds bounds{
+    .depth = 5, .values = 16u << 20, .kinds = strict_json::Kinds::TextsAndWholeNumbers};
 
-std::string shown(const std::string &text)
+/// The deed or picture that is being read, or the document.
+std::string placeAt(const std::vector<Step> &path)
 {
-    return '"' + clipped(text) + '"';
+    if (path.size() < 2 || path[0].member.empty() || path[1].element == 0)
+        return "the document";
+    return path[0].member == "deeds" ? placeOfDeed(path[1].element)
+                                     : clipped(path[0].member) + ", " + std::to_string(path[1].element);
 }
 
-/// Builds the tree from the parser's events; stops at the first thing that no hand-over has.
-class TreeBuilder : public nlohmann::json_sax<Json> {
-public:
-    explicit TreeBuilder(std::string_view text) : m_text(text) {}
-
-    bool null() override { return stop("holds null, which no hand-over does; what is absent is left out"); }
-    bool boolean(bool) override { return stop("holds true or false, which no hand-over does"); }
-    bool number_integer(number_integer_t value) override
-    {
-        return value < -largest ? stop("holds " + std::to_string(value) + ", beyond what can be kept") : put(value);
+std::string problemAt(const Stop &stop)
+{
+    const std::string said = '"' + clipped(stop.said) + '"';
+    switch (stop.why) {
+    case Why::Null:
+        return "holds null, which no hand-over does; what is absent is left out";
+    case Why::Boolean:
+        return "holds true or false, which no hand-over does";
+    case Why::NoWholeNumber:
+        return "holds " + said + ", which is no whole number";
+    case Why::BeyondExact:
+        return "holds " + stop.said + ", beyond what can be kept";
+    case Why::MemberTwice:
+        return said + " stands there twice; once would be right";
+    case Why::TooDeep:
+        return "objects and lists are nested deeper than in any hand-over";
+    default:
+        return "there are more values than in any hand-over";
     }
-    bool number_unsigned(number_unsigned_t value) override
-    {
-        return value > std::uint64_t{largest} ? stop("holds " + std::to_string(value) + ", beyond what can be kept")
-                                              : put(static_cast<std::int64_t>(value));
-    }
-    bool number_float(number_float_t, const string_t &typed) override
-    {
-        return stop("holds " + shown(typed) + ", which is no whole number");
-    }
-    bool string(string_t &value) override { return put(std::move(value)); }
-    bool binary(binary_t &) override { return stop("holds binary data"); }
-    bool start_object(std::size_t) override { return open(Json::object()); }
-    bool start_array(std::size_t) override { return open(Json::array()); }
-    bool end_object() override { return close(); }
-    bool end_array() override { return close(); }
+}
 
-    bool key(string_t &name) override
-    {
-        m_key = name;
-        if (m_open.size() == 1)
-            m_member = name;
-        return !m_open.back()->contains(name) || stop(shown(name) + " stands there twice; once would be right");
-    }
-
-    bool parse_error(std::size_t position, const std::string &, const nlohmann::detail::exception &) override
-    {
-        const auto end = m_text.begin() + static_cast<std::ptrdiff_t>(std::min(position, m_text.size()));
-        const auto line = 1 + static_cast<std::size_t>(std::count(m_text.begin(), end, '\n'));
-        m_fault.line = line == 1 ? 0 : line;
-        m_fault.problem =
-            line == 1 ? "this is no JSON document" : "from here on it is no JSON; it was cut off or altered";
-        m_fault.problem += "; give a file made by handing an instrument over";
-        return false;
-    }
-
-    [[nodiscard]] const outcome::Fault &fault() const { return m_fault; }
-    [[nodiscard]] Json take() { return std::move(m_root); }
-
-private:
-    /// The deed or picture that is being read, or the document.
-    [[nodiscard]] std::string place() const
-    {
-        if (m_open.size() < 2 || !m_open[1]->is_array() || m_open[1]->empty())
-            return "the document";
-        const std::size_t number = m_open[1]->size();
-        return m_member == "deeds" ? placeOfDeed(number) : m_member + ", " + std::to_string(number);
-    }
-
-    bool stop(const std::string &problem)
-    {
-        m_fault.problem = place() + ": " + problem;
-        return false;
-    }
-
-    bool put(Json value)
-    {
-        if (++m_values > mostValues)
-            return stop("there are more values than in any hand-over");
-        if (m_open.empty())
-            m_newest = &(m_root = std::move(value));
-        else if (m_open.back()->is_array())
-            m_newest = &m_open.back()->emplace_back(std::move(value));
-        else
-            m_newest = &((*m_open.back())[m_key] = std::move(value));
-        return true;
-    }
-
-    bool open(Json value)
-    {
-        if (m_open.size() == mostDepth)
-            return stop("objects and lists are nested deeper than in any hand-over");
-        if (!put(std::move(value)))
-            return false;
-        m_open.push_back(m_newest);
-        return true;
-    }
-
-    bool close()
-    {
-        m_open.pop_back();
-        return true;
-    }
-
-    std::string_view m_text;
-    Json m_root{};
-    std::vector<Json *> m_open{}; ///< from the root down; a child is only added to the innermost, so these stay valid
-    Json *m_newest = nullptr;
-    std::string m_key{};
-    std::string m_member{}; ///< of the document
-    std::size_t m_values = 0;
-    outcome::Fault m_fault{};
-};
+outcome::Fault faultOf(const Stop &stop, const std::string &file)
+{
+    if (stop.why != Why::NotJson)
+        return {file, 0, placeAt(stop.path) + ": " + problemAt(stop)};
+    const bool hurt = stop.line > 1;
+    const std::string problem =
+        hurt ? "from here on it is no JSON; it was cut off or altered" : "this is no JSON document";
+    return {file, hurt ? stop.line : 0, problem + "; give a file made by handing an instrument over"};
+}
 
 /// `"name":[` and each element on a line of its own.
 void layOutList(const char *name, const Json &list, const std::function<void(std::string_view)> &piece)
@@ -139,17 +73,6 @@ void layOutList(const char *name, const Json &list, const std::function<void(std
 }
 
 } // namespace
-
-std::string clipped(std::string text)
-{
-    constexpr std::size_t most = 80;
-    if (text.size() <= most)
-        return text;
-    std::size_t kept = most - 3;
-    while (kept > 0 && (static_cast<unsigned char>(text[kept]) & 0xc0) == 0x80) // within a letter of UTF-8
-        --kept;
-    return text.substr(0, kept) + "...";
-}
 
 std::string placeOfDeed(std::size_t number)
 {
@@ -188,12 +111,7 @@ std::size_t firstLineOff(const Json &document, std::string_view text)
 
 outcome::Outcome<Json> readHandedTree(std::string_view text, const std::string &file)
 {
-    TreeBuilder builder(text);
-    if (Json::sax_parse(text.begin(), text.end(), &builder))
-        return builder.take();
-    outcome::Fault fault = builder.fault();
-    fault.file = file;
-    return fault;
+    return strict_json::read(text, bounds, [&](const Stop &stop) { return faultOf(stop, file); });
 }
 
 } // namespace hammerline::logbook::inside

@@ -5,8 +5,7 @@
 // is the one that was written, byte for byte, or it is another.
 
 #include "outcome/outcome.h"
-
-#include <nlohmann/json.hpp>
+#include "strict_json/strict_json.h"
 
 #include <functional>
 #include <string>
@@ -15,17 +14,14 @@
 namespace hammerline::logbook::inside {
 
 /// The whole text, piece by piece in order. The tree has a document's members.
-void layOut(const nlohmann::json &document, const std::function<void(std::string_view)> &piece);
+void layOut(const strict_json::Json &document, const std::function<void(std::string_view)> &piece);
 /// The first line of `text`, from 1, that is not the one `layOut` writes; 0: none.
-[[nodiscard]] std::size_t firstLineOff(const nlohmann::json &document, std::string_view text);
+[[nodiscard]] std::size_t firstLineOff(const strict_json::Json &document, std::string_view text);
 
 /// Lets in objects, lists, texts and whole numbers below 2^53, nested no deeper than a hand-over is, and each member
-/// once; what goes beyond ends the reading, so that a hostile text costs no more than a sound one. One fault, with its
-/// place.
-[[nodiscard]] outcome::Outcome<nlohmann::json> readHandedTree(std::string_view text, const std::string &file);
+/// once; what goes beyond ends the reading (strict_json.h). One fault, with its place.
+[[nodiscard]] outcome::Outcome<strict_json::Json> readHandedTree(std::string_view text, const std::string &file);
 
-/// Fit for a message: not over 80 bytes.
-[[nodiscard]] std::string clipped(std::string text);
 /// "deed 12"; counted from 1.
 [[nodiscard]] std::string placeOfDeed(std::size_t number);
 

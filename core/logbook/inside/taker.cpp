@@ -2,8 +2,7 @@
 
 #include "logbook/inside/broken.h"
 #include "logbook/inside/record_rows.h"
-
-#include <nlohmann/json.hpp>
+#include "strict_json/strict_json.h"
 
 namespace hammerline::logbook::inside {
 
@@ -48,9 +47,15 @@ units::Length Taker::length()
 
 keyboard::Sections Taker::runs()
 {
+    const std::string stored = text();
+    if (stored.empty())
+        return {};
+    constexpr strict_json::Bounds bounds{.depth = 2, .kinds = strict_json::Kinds::TextsAndWholeNumbers};
+    const auto json = strict_json::read(stored, bounds, [](const auto &) { return outcome::Fault{}; });
+    if (!json || !json.value().is_array())
+        throwUnknown();
     keyboard::Sections sections;
-    const auto json = nlohmann::json::parse(text(), nullptr, false);
-    for (const auto &run : json) {
+    for (const auto &run : json.value()) {
         if (!run.is_array() || run.size() != 3 || !run[0].is_string() || !run[1].is_number_integer() ||
             !run[2].is_number_integer())
             throwUnknown();

@@ -66,6 +66,15 @@ TEST(HostileJson, aMessageStaysShortHoweverLongTheValue)
     const auto faults = faultsOf(withTarget('"' + std::string(100'000, 'x') + '"'));
     ASSERT_EQ(faults.size(), 1u);
     EXPECT_LT(faults[0].size(), 200u);
+    const std::string name = '"' + std::string(100'000, 'x') + "\":1,";
+    EXPECT_LT(faultsOf('{' + name + name + "\"z\":1}").at(0).size(), 300u) << "a key given twice";
+    EXPECT_LT(faultsOf('{' + name + "zzz}").at(0).size(), 400u);
+}
+
+TEST(HostileJson, NothingHidesBehindANul)
+{
+    const auto hidden = faultsOf(withTarget("3") + std::string("\n\0{}", 4));
+    EXPECT_THAT(hidden, ElementsAre(HasSubstr("evil.json:3: this is not valid JSON")));
 }
 
 TEST(HostileJson, manyKeysAreReadInTimeThatGrowsNoFasterThanTheyDo)

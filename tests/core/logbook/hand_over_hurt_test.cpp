@@ -53,7 +53,8 @@ TEST_F(HandOverHurtTest, IsRefusedWhereItHoldsWhatALogbookCannotRead)
         return problemOfForged([&](auto &json) { json["deeds"][deed]["rows"][0][name] = value; });
     };
     EXPECT_THAT(withRow(0, "action", "harp"), HasSubstr("holds what no logbook holds"));
-    EXPECT_THAT(withRow(0, "sections", "[[1]]"), HasSubstr("holds what no logbook holds"));
+    for (const char *runs : {"[[1]]", "[", "none", "{}", "[[\"bass\",1,2.0]]", "[[\"bass\",1,2]] ]", "[[[]]]"})
+        EXPECT_THAT(withRow(0, "sections", runs), HasSubstr("holds what no logbook holds")) << runs;
     EXPECT_THAT(withRow(0, "name", ""), HasSubstr("no name"));
     EXPECT_THAT(withRow(0, "instrument", std::string(32, '0')), HasSubstr("another instrument"));
     EXPECT_THAT(withRow(1, "purpose", "for fun"), HasSubstr("holds what no logbook holds"));
@@ -85,6 +86,8 @@ TEST_F(HandOverHurtTest, WrongTypesAreRefusedWithTheirPlace)
     EXPECT_THAT(withDeed("person", nullptr), HasSubstr("deed 4: holds null"));
     EXPECT_THAT(withDeed("person", true), HasSubstr("deed 4: holds true or false"));
     EXPECT_THAT(withDeed("undoes", std::uint64_t{1} << 60), HasSubstr("deed 4: holds 1152921504606846976"));
+    EXPECT_THAT(problemOf(R"({"deeds":[{},null]})"), HasSubstr("piano.json: deed 2: holds null"));
+    EXPECT_THAT(problemOf(R"({"pictures":[{"digest":1.5}]})"), HasSubstr("piano.json: pictures, 1: holds \"1.5\""));
     EXPECT_THAT(problemOf("[]"), HasSubstr("missing"));
     EXPECT_THAT(problemOf("7"), HasSubstr("missing"));
     auto headless = nlohmann::json::parse(handedOver());
@@ -113,9 +116,15 @@ TEST_F(HandOverHurtTest, MembersThatStandTwiceAreRefusedWithTheirPlace)
     EXPECT_THAT(problemOf(document), HasSubstr("the document: \"version\" stands there twice"));
 }
 
+TEST_F(HandOverHurtTest, NothingHidesBehindANul)
+{
+    const std::string document = handedOver();
+    EXPECT_THAT(problemOf(document + std::string(1, '\0') + document), HasSubstr("it was cut off or altered"));
+}
+
 TEST_F(HandOverHurtTest, DeepOnesAreRefusedAtOnce)
 {
-    EXPECT_THAT(problemOf(std::string(10'000'000, '[')), HasSubstr("nested deeper"));
+    EXPECT_THAT(problemOf(std::string(10'000'000, '[')), HasSubstr("piano.json: the document: objects and lists"));
     std::string document = handedOver();
     document.insert(document.find("\"rows\":[", document.find("\"deed\":7")) + 8, std::string(100'000, '['));
     EXPECT_THAT(problemOf(document), HasSubstr("deed 7: objects and lists are nested deeper"));
