@@ -1,6 +1,6 @@
 #include "exchange/setup_json.h"
 
-#include "exchange/inside/json_reader.h"
+#include "exchange/inside/document_reader.h"
 #include "exchange/inside/json_writer.h"
 
 #include <algorithm>
@@ -183,18 +183,8 @@ OrderedJson railJson(const Rail &rail)
     return json;
 }
 
-} // namespace
-
-outcome::Outcome<Setup> readSetup(std::string_view json, const std::string &file)
+void readParts(ObjectReader &reader, Setup &setup)
 {
-    const auto tree = parseJson(json, file);
-    if (!tree)
-        return tree.faults();
-    FaultList list{file, {}};
-    ObjectReader reader(tree.value(), "", list);
-    if (!readHead(reader, formatName, newestVersion))
-        return list.faults;
-    Setup setup;
     setup.name = reader.text("name");
     setup.action = readAction(reader);
     const std::string ratio = "the action's lever ratio, such as 5.0, must stand here";
@@ -203,14 +193,15 @@ outcome::Outcome<Setup> readSetup(std::string_view json, const std::string &file
     setup.remark = reader.text("remark");
     readAdjustments(reader, setup);
     readRails(reader, setup);
-    reader.refuseOthers();
-    if (list.faults.empty()) {
-        for (const outcome::Fault &fault : action::faultsOf(setup))
-            list.add("", fault.problem);
-    }
-    if (!list.faults.empty())
-        return list.faults;
-    return setup;
+}
+
+} // namespace
+
+outcome::Outcome<Setup> readSetup(std::string_view json, const std::string &file)
+{
+    return readDocument<Setup>(
+        json, file,
+        {.format = formatName, .newestVersion = newestVersion, .read = readParts, .faultsOf = action::faultsOf});
 }
 
 std::string writeSetup(const Setup &setup)

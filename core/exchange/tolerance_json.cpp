@@ -1,7 +1,7 @@
 #include "exchange/tolerance_json.h"
 
 #include "exchange/inside/answer_parts.h"
-#include "exchange/inside/json_reader.h"
+#include "exchange/inside/document_reader.h"
 
 #include <algorithm>
 
@@ -167,32 +167,26 @@ OrderedJson entryJson(const Entry &entry)
     return json;
 }
 
-} // namespace
-
-outcome::Outcome<ToleranceSet> readToleranceSet(std::string_view json, const std::string &file)
+void readParts(ObjectReader &reader, ToleranceSet &set)
 {
-    const auto tree = parseJson(json, file);
-    if (!tree)
-        return tree.faults();
-    FaultList list{file, {}};
-    ObjectReader reader(tree.value(), "", list);
-    if (!readHead(reader, formatName, newestVersion))
-        return list.faults;
-    ToleranceSet set;
     set.name = reader.text("name");
     set.action = readAction(reader);
     set.source = reader.text("source");
     set.remark = reader.text("remark");
     if (const Json *quantities = reader.require("quantities", "an object with one entry a quantity must stand here"))
-        readEntries(*quantities, set, list);
-    reader.refuseOthers();
-    if (list.faults.empty()) {
-        for (const outcome::Fault &fault : tolerance::faultsOf(set))
-            list.add("", "quantities." + fault.problem);
-    }
-    if (!list.faults.empty())
-        return list.faults;
-    return set;
+        readEntries(*quantities, set, reader.faults());
+}
+
+} // namespace
+
+outcome::Outcome<ToleranceSet> readToleranceSet(std::string_view json, const std::string &file)
+{
+    return readDocument<ToleranceSet>(json, file,
+                                      {.format = formatName,
+                                       .newestVersion = newestVersion,
+                                       .read = readParts,
+                                       .faultsOf = tolerance::faultsOf,
+                                       .place = "quantities."});
 }
 
 OrderedJson toleranceSetTree(const ToleranceSet &set)
