@@ -1,4 +1,7 @@
+// Files that are written.
 #include "exchange/exchange.h"
+
+#include "exchange/inside/descriptor.h"
 
 #include <cerrno>
 #include <cstdio>
@@ -14,26 +17,6 @@ namespace {
 
 using outcome::BrokenWorld;
 using outcome::Fault;
-
-/// Closes what it holds; -1 holds nothing.
-class Descriptor {
-public:
-    explicit Descriptor(int number) : m_number(number) {}
-    ~Descriptor()
-    {
-        if (m_number >= 0)
-            ::close(m_number);
-    }
-    Descriptor(const Descriptor &) = delete;
-    Descriptor &operator=(const Descriptor &) = delete;
-    [[nodiscard]] int number() const { return m_number; }
-    [[nodiscard]] bool open() const { return m_number >= 0; }
-    /// Open as long as the process.
-    void neverClose() { m_number = -1; }
-
-private:
-    int m_number;
-};
 
 /// A file that is gone again unless it was kept.
 class Draft {
@@ -198,50 +181,7 @@ outcome::Outcome<bool> writeAndMove(const std::string &path, std::string_view co
     return true;
 }
 
-bool isDatabase(int descriptor)
-{
-    constexpr std::string_view head("SQLite format 3\0", 16);
-    char bytes[head.size()]{};
-    return ::pread(descriptor, bytes, sizeof bytes, 0) == static_cast<ssize_t>(sizeof bytes) &&
-           std::string_view(bytes, sizeof bytes) == head;
-}
-
-Fault tooLarge(const std::string &path, std::size_t mostBytes)
-{
-    return faultOf(path, "is larger than " + std::to_string(mostBytes >> 20) + " MiB; is this the right file?");
-}
-
 } // namespace
-
-outcome::Outcome<std::string> readFile(const std::string &path, std::size_t mostBytes)
-{
-    Descriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
-    if (!descriptor.open())
-        return faultOf(path, "cannot be read (" + reason(errno) + "); name a file that is there and may be read");
-    struct stat status {};
-    if (::fstat(descriptor.number(), &status) == 0 && S_ISDIR(status.st_mode))
-        return faultOf(path, "is a folder; name a file");
-    if (isDatabase(descriptor.number())) {
-        descriptor.neverClose();
-        return faultOf(path, "is a logbook or another database; name a file of the kind that is asked for");
-    }
-    if (S_ISREG(status.st_mode) && static_cast<std::uint64_t>(status.st_size) > mostBytes)
-        return tooLarge(path, mostBytes);
-    std::string content;
-    char buffer[1 << 16];
-    for (;;) {
-        const ssize_t count = ::read(descriptor.number(), buffer, sizeof buffer);
-        if (count == 0)
-            return content;
-        if (count < 0 && errno == EINTR)
-            continue;
-        if (count < 0)
-            return faultOf(path, "cannot be read (" + reason(errno) + ")");
-        content.append(buffer, static_cast<std::size_t>(count));
-        if (content.size() > mostBytes)
-            return tooLarge(path, mostBytes);
-    }
-}
 
 outcome::Outcome<bool> writeFile(const std::string &path, std::string_view content, Overwrite overwrite)
 {

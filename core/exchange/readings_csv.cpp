@@ -3,6 +3,7 @@
 #include "exchange/csv_text.h"
 #include "exchange/inside/csv_header.h"
 #include "exchange/inside/csv_rows.h"
+#include "exchange/inside/place_bits.h"
 #include "exchange/inside/places_seen.h"
 #include "units/parse_amount.h"
 
@@ -30,27 +31,65 @@ std::string onePhysicalLine(std::string problem)
     return problem;
 }
 
+} // namespace
+
 /// Reads one file: header, then row by row, every fault with the row's line.
-class ReadingsFile {
+class CsvReadings::File {
 public:
-    ReadingsFile(std::string_view text, const CsvReadingOptions &options) : m_rows(text), m_options(options)
+    /// `text`: a std::string_view or a TextSource; it must outlive the file.
+    template <typename Text>
+    File(Text &text, const CsvReadingOptions &options) : m_rows(text), m_options(options)
     {
-        const std::size_t expected = std::min(text.size() / bytesOfRow, mostExpected);
-        m_readings.reserve(expected);
     }
 
-    outcome::Outcome<std::vector<Reading>> read()
+    /// Appends readings until there would be more than `most`. False: none was left.
+    outcome::Outcome<bool> read(std::vector<Reading> &into, std::size_t most)
     {
-        if (readHeaderRow())
-            readRows();
-        if (m_faults.empty() && m_readings.empty())
-            addAt(m_headerLine, "the file has no reading; one value at least would be right");
+        const std::size_t before = into.size();
+        if (!m_begun)
+            begin();
+        bool ended = !m_usable;
+        while (!ended && m_faults.empty() && into.size() + m_mostOfRow <= most)
+            ended = !readRow(into);
+        m_count += into.size() - before;
+        if (ended)
+            end();
         if (!m_faults.empty())
-            return std::move(m_faults);
-        return std::move(m_readings);
+            return m_faults.front();
+        return into.size() > before;
     }
+
+    /// All of the file, which nothing was read of yet. This wants a line in memory for every place.
+    std::vector<outcome::Fault> faults()
+    {
+        m_lines.emplace();
+        begin();
+        for (std::vector<Reading> unused; m_usable && readRow(unused); unused.clear())
+            m_count += unused.size();
+        end();
+        return std::move(m_faults);
+    }
+
+    [[nodiscard]] std::size_t count() const { return m_count; }
 
 private:
+    void begin()
+    {
+        m_begun = true;
+        m_usable = readHeaderRow();
+        for (std::size_t kind = 0; kind < m_columnOf.size(); ++kind)
+            m_columnOf[kind] = m_header.find(static_cast<ColumnKind>(kind));
+        m_mostOfRow = m_header.isLong ? 1 : m_header.columns.size();
+    }
+
+    void end()
+    {
+        if (m_rows.fault())
+            m_faults = {*m_rows.fault()};
+        else if (m_faults.empty() && m_count == 0)
+            addAt(m_headerLine, "the file has no reading; one value at least would be right");
+    }
+
     bool readHeaderRow()
     {
         do {
@@ -68,15 +107,15 @@ private:
         return m_header.usable;
     }
 
-    void readRows()
+    /// False: there was none.
+    bool readRow(std::vector<Reading> &into)
     {
-        for (std::size_t kind = 0; kind < m_columnOf.size(); ++kind)
-            m_columnOf[kind] = m_header.find(static_cast<ColumnKind>(kind));
-        while (m_rows.next(m_row)) {
-            if (isBlank() || !isSound() || !hasAllFields())
-                continue;
+        if (!m_rows.next(m_row))
+            return false;
+        m_into = &into;
+        if (!isBlank() && isSound() && hasAllFields())
             m_header.isLong ? readLongRow() : readWideRow();
-        }
+        return true;
     }
 
     [[nodiscard]] bool isBlank() const { return m_row.blank() && m_row.broken.empty(); }
@@ -221,7 +260,7 @@ private:
         reading.value = parsed.value().value;
         reading.typed = typedText(typed, parsed.value().unit);
         reading.remark = std::move(remark);
-        m_readings.push_back(std::move(reading));
+        m_into->push_back(std::move(reading));
     }
 
     /// As typed; a bare decimal that was not mm or g carries the unit that it took from elsewhere, so that the text
@@ -238,7 +277,13 @@ private:
     template <typename What>
     bool isAgain(const Place &place, const What &what)
     {
-        const auto before = m_seen.before(place, m_row.line);
+        if (!m_lines) {
+            const bool again = m_seen.again(place);
+            if (again)
+                add(what() + " stands here again; once would be right");
+            return again;
+        }
+        const auto before = m_lines->before(place, m_row.line);
         if (before)
             add(what() + " stands here again, after line " + std::to_string(*before) + "; once would be right");
         return before.has_value();
@@ -260,17 +305,53 @@ private:
     CsvHeader m_header{};
     std::size_t m_headerLine = 1;
     std::array<std::optional<std::size_t>, static_cast<std::size_t>(ColumnKind::Unknown)> m_columnOf{};
+    std::size_t m_mostOfRow = 1; ///< readings
+    bool m_begun = false;
+    bool m_usable = false;
     bool m_unitRefused = false;
-    PlacesSeen m_seen{};
-    std::vector<Reading> m_readings{};
+    PlaceBits m_seen{};
+    std::optional<PlacesSeen> m_lines{};    ///< instead of m_seen, where every fault is to be told
+    std::vector<Reading> *m_into = nullptr; ///< where the readings of the row at hand go
+    std::size_t m_count = 0;
     std::vector<outcome::Fault> m_faults{};
 };
 
-} // namespace
+CsvReadings::CsvReadings(std::unique_ptr<TextSource> text, CsvReadingOptions options)
+    : m_text(std::move(text)), m_options(std::move(options)), m_file(std::make_unique<File>(*m_text, m_options))
+{
+}
+
+CsvReadings::~CsvReadings() = default;
+
+outcome::Outcome<bool> CsvReadings::next(std::vector<Reading> &batch)
+{
+    batch.clear();
+    auto more = m_file->read(batch, readings::mostInBatch);
+    if (!more)
+        m_first = more.fault();
+    return more;
+}
+
+std::vector<outcome::Fault> CsvReadings::faults()
+{
+    m_text->rewind();
+    auto all = File(*m_text, m_options).faults();
+    return all.empty() ? std::vector{m_first} : all;
+}
+
+std::size_t CsvReadings::count() const
+{
+    return m_file->count();
+}
 
 outcome::Outcome<std::vector<Reading>> readReadingsCsv(std::string_view text, const CsvReadingOptions &options)
 {
-    return ReadingsFile(text, options).read();
+    CsvReadings::File file(text, options);
+    std::vector<Reading> all;
+    all.reserve(std::min(text.size() / bytesOfRow, mostExpected));
+    if (!file.read(all, all.max_size()))
+        return CsvReadings::File(text, options).faults();
+    return all;
 }
 
 std::string writeReadingsCsv(const std::vector<Reading> &readings)

@@ -1,5 +1,8 @@
-// Readings files: what is accepted must survive being written and read again, to the last digit.
+// Readings files: what is accepted must survive being written and read again, to the last digit; and a text that comes
+// in pieces says the same as the whole.
 #include "exchange/readings_csv.h"
+
+#include "core/exchange/cut_text.h"
 
 #include <algorithm>
 #include <cstdint>
@@ -8,11 +11,44 @@
 
 using namespace hammerline;
 
+namespace {
+
+using Read = outcome::Outcome<std::vector<readings::Reading>>;
+
+const exchange::CsvReadingOptions options{.file = "fuzz.csv"};
+
+Read inPieces(std::string_view text, std::size_t first, std::size_t piece)
+{
+    exchange::CsvReadings file(std::make_unique<exchange::CutText>(std::string(text), first, piece), options);
+    std::vector<readings::Reading> all;
+    std::vector<readings::Reading> batch;
+    for (;;) {
+        const auto more = file.next(batch);
+        if (!more)
+            return file.faults();
+        if (!more.value())
+            return all;
+        all.insert(all.end(), batch.begin(), batch.end());
+    }
+}
+
+void requireSame(const Read &pieces, const Read &whole)
+{
+    if (pieces.ok() != whole.ok())
+        std::abort();
+    if (whole ? pieces.value() != whole.value() : pieces.faults() != whole.faults())
+        std::abort();
+}
+
+} // namespace
+
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size)
 {
     const std::string_view text(reinterpret_cast<const char *>(data), size);
-    const exchange::CsvReadingOptions options{.file = "fuzz.csv"};
     auto read = exchange::readReadingsCsv(text, options);
+    const std::size_t cut = size == 0 ? 1 : data[size / 2] % size + 1;
+    requireSame(inPieces(text, cut, size + 1), read);
+    requireSame(inPieces(text, 0, cut % 7 + 1), read);
     if (!read)
         return 0;
     auto first = std::move(read).value();

@@ -1,6 +1,7 @@
 #include "exchange/inside/csv_rows.h"
 
 #include <algorithm>
+#include <span>
 
 namespace hammerline::exchange {
 namespace {
@@ -38,13 +39,51 @@ bool CsvRow::blank() const
     return std::ranges::all_of(fields, [](std::string_view field) { return std::ranges::all_of(field, isBlank); });
 }
 
-CsvRows::CsvRows(std::string_view text) : m_text(text)
+CsvRows::CsvRows(std::string_view text) : m_text(text) {}
+
+CsvRows::CsvRows(TextSource &source, std::size_t piece) : m_source(&source), m_piece(piece), m_allHere(false) {}
+
+void CsvRows::begin()
 {
+    m_begun = true;
+    while (!m_allHere && m_text.size() < byteOrderMark.size())
+        more();
     if (m_text.starts_with(byteOrderMark))
-        m_text.remove_prefix(byteOrderMark.size());
+        m_at = byteOrderMark.size();
 }
 
 bool CsvRows::next(CsvRow &row)
+{
+    if (!m_begun)
+        begin();
+    const std::size_t line = m_line;
+    for (;;) {
+        const std::size_t first = m_at;
+        const bool found = readRow(row);
+        if (m_allHere || !atEnd())
+            return found && !m_fault;
+        // What comes next may belong to this row: its last line end, a quotation mark's twin, or all the rest.
+        m_at = first;
+        m_line = line;
+        more();
+    }
+}
+
+void CsvRows::more()
+{
+    m_held.erase(0, m_at);
+    m_at = 0;
+    const std::size_t held = m_held.size();
+    m_held.resize(held + std::max(m_piece, held)); // twice as much each time: a long row is not gone over for ever
+    const auto count = m_source->read(std::span(m_held).subspan(held));
+    if (!count)
+        m_fault = count.fault();
+    m_held.resize(held + (count ? count.value() : 0));
+    m_allHere = m_held.size() == held;
+    m_text = m_held;
+}
+
+bool CsvRows::readRow(CsvRow &row)
 {
     row.fields.clear();
     row.broken = {};

@@ -2,10 +2,13 @@
 
 #include "core/exchange/faults_of.h"
 
+#include <chrono>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <gmock/gmock.h>
+#include <sys/stat.h>
+#include <thread>
 #include <unistd.h>
 
 namespace hammerline::exchange {
@@ -93,6 +96,76 @@ TEST_F(Files, aLongFileNameIsStillWrittenBesideItself)
     const std::string name(250, 'n');
     ASSERT_TRUE(writeFile(at(name), "x", Overwrite::No));
     EXPECT_EQ(countOfFiles(), 1u);
+}
+
+std::string restOf(TextSource &text)
+{
+    std::string rest;
+    char piece[5];
+    for (;;) {
+        const auto count = text.read(piece);
+        if (!count)
+            return count.fault().problem;
+        if (count.value() == 0)
+            return rest;
+        rest.append(piece, count.value());
+    }
+}
+
+TEST_F(Files, aTextInPiecesIsTheFileAndCanBeReadAgain)
+{
+    ASSERT_TRUE(writeFile(at("x"), "twelve bytes", Overwrite::No));
+    const auto text = openText(at("x")).value();
+    EXPECT_EQ(restOf(*text), "twelve bytes");
+    EXPECT_EQ(restOf(*text), "");
+    text->rewind();
+    EXPECT_EQ(restOf(*text), "twelve bytes");
+}
+
+TEST_F(Files, aTextInPiecesIsRefusedLikeAWholeFile)
+{
+    ASSERT_TRUE(writeFile(at("big"), std::string(2u << 20, 'x'), Overwrite::No));
+    ASSERT_TRUE(writeFile(at("book"), std::string("SQLite format 3\0and more", 24), Overwrite::No));
+    fs::create_directory(at("folder"));
+    for (const std::string &path : {at("none"), at("folder"), at("big"), at("book"), std::string("/dev/zero")})
+        EXPECT_EQ(faultTexts(openText(path, 1u << 20)), faultTexts(readFile(path, 1u << 20))) << path;
+    EXPECT_THAT(faultTexts(openText(at("book"))), ElementsAre(HasSubstr("is a logbook or another database")));
+}
+
+TEST_F(Files, aFileThatIsWrittenToWhileItIsReadIsRefusedAtItsEnd)
+{
+    ASSERT_TRUE(writeFile(at("x"), "twelve bytes", Overwrite::No));
+    const auto longer = openText(at("x")).value();
+    std::ofstream(at("x"), std::ios::app) << " and more";
+    EXPECT_THAT(restOf(*longer), HasSubstr("was changed while it was read"));
+
+    const auto other = openText(at("x")).value();
+    fs::last_write_time(at("x"), fs::last_write_time(at("x")) + std::chrono::seconds(1));
+    EXPECT_THAT(restOf(*other), HasSubstr("was changed while it was read"));
+}
+
+TEST_F(Files, aFileThatIsReplacedWhileItIsReadIsReadAsItWas)
+{
+    ASSERT_TRUE(writeFile(at("x"), "as it was", Overwrite::No));
+    const auto text = openText(at("x")).value();
+    ASSERT_TRUE(writeFile(at("x"), "another", Overwrite::Yes));
+    EXPECT_EQ(restOf(*text), "as it was");
+}
+
+TEST_F(Files, aPipeIsReadWholeBeforeAnyPieceIsGiven)
+{
+    ASSERT_EQ(::mkfifo(at("pipe").c_str(), 0600), 0);
+    bool written = false;
+    std::thread writer([&] {
+        std::ofstream(at("pipe")) << "from somebody else";
+        written = true;
+    });
+    const auto text = openText(at("pipe")).value();
+    writer.join();
+    EXPECT_TRUE(written);
+    EXPECT_EQ(restOf(*text), "from somebody else");
+    text->rewind();
+    EXPECT_EQ(restOf(*text), "from somebody else");
 }
 
 } // namespace
