@@ -53,16 +53,16 @@ public:
         const auto options = optionsFor(instrument.value());
         if (!options)
             return options.faults();
-        const auto readings = readReadingsFile(m_file, options.value());
-        if (!readings)
-            return readings.faults();
+        auto file = openReadingsFile(m_file, options.value());
+        if (!file)
+            return file.faults();
         readings::Pass pass{.uid = surroundings.newUid(),
                             .instrument = instrument.value().id,
                             .purpose = purpose.value(),
                             .began = surroundings.now(),
                             .person = person,
                             .unit = options.value().unit};
-        return store(book, pass, readings.value());
+        return store(book, pass, *file.value());
     }
 
 private:
@@ -81,11 +81,15 @@ private:
     }
 
     outcome::Outcome<Answer> store(logbook::Logbook &book, const readings::Pass &pass,
-                                   const std::vector<readings::Reading> &readings) const
+                                   exchange::CsvReadings &file) const
     {
         auto warnings = clockGoneBack(book, pass.began);
-        const auto stored = book.importPass(pass, readings, {.at = pass.began, .person = pass.person});
-        const int count = static_cast<int>(readings.size());
+        const auto outcome = book.importPassFrom(pass, [&file](auto &batch) { return file.next(batch); },
+                                                 {.at = pass.began, .person = pass.person});
+        if (!outcome)
+            return file.faults();
+        const readings::Pass &stored = outcome.value();
+        const int count = static_cast<int>(file.count());
         for (outcome::Fault &fault : backUpOfTheDay(book, pass.began))
             warnings.push_back(std::move(fault));
         if (m_json)

@@ -88,4 +88,14 @@ outcome::Outcome<std::vector<readings::Reading>> readReadingsFile(const std::str
     return exchange::readReadingsCsv(text.value(), options);
 }
 
+outcome::Outcome<std::unique_ptr<exchange::CsvReadings>> openReadingsFile(const std::string &file,
+                                                                          exchange::CsvReadingOptions options)
+{
+    auto text = exchange::openText(file);
+    if (!text)
+        return text.faults();
+    options.file = file;
+    return std::make_unique<exchange::CsvReadings>(std::move(text).value(), options);
+}
+
 } // namespace hammerline::command_line

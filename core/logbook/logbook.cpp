@@ -120,22 +120,17 @@ DeedId Logbook::newestDeed() const
 
 std::vector<Deed> Logbook::deeds(DeedId after, int most) const
 {
-    std::vector<Deed> found;
-    for (auto &stored : inside::deedsAfter(m_inside->database, after, most))
-        found.push_back(std::move(stored.deed));
-    return found;
+    return inside::entriesAfter(m_inside->database, after, most);
 }
 
 std::optional<Deed> Logbook::deed(DeedId id) const
 {
-    auto stored = inside::findDeed(m_inside->database, id);
-    return stored ? std::optional(std::move(stored->deed)) : std::nullopt;
+    return inside::findEntry(m_inside->database, id);
 }
 
 std::string Logbook::digest(DeedId id) const
 {
-    const auto stored = inside::findDeed(m_inside->database, id);
-    return stored ? inside::hexOf(stored->digest) : std::string();
+    return inside::hexOf(inside::digestOf(m_inside->database, id).value_or(std::string()));
 }
 
 std::optional<DeedId> Logbook::deedOf(const std::string &digest) const

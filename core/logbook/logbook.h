@@ -33,7 +33,7 @@
 #include "dossier/dossier.h"
 #include "instrument/instrument.h"
 #include "outcome/outcome.h"
-#include "readings/readings.h"
+#include "readings/reading_source.h"
 
 #include <chrono>
 #include <cstdint>
@@ -227,6 +227,10 @@ public:
     /// No place twice.
     [[nodiscard]] readings::Pass importPass(readings::Pass begun, const std::vector<readings::Reading> &readings,
                                             const Stamp &stamp);
+    /// The same of more readings than one wants to hold, and the same deed whatever batches they come in. A fault of
+    /// the source is returned and nothing is written. Others who want to write wait from the second batch on.
+    [[nodiscard]] outcome::Outcome<readings::Pass>
+    importPassFrom(readings::Pass begun, const readings::ReadingSource &source, const Stamp &stamp);
 
     // Readings (what writes: open passes) -----------------------------------------------------------------------
     /// Why nothing can be entered into the pass: who signed it and what to do. Absent: it is open.

@@ -44,7 +44,7 @@ std::vector<Deed> deedsOf(Database &database, InstrumentId instrument)
     query->bind(1, instrument);
     std::vector<Deed> deeds;
     while (query->step())
-        deeds.push_back(inside::findDeed(database, query->integer(0)).value().deed);
+        deeds.push_back(inside::findEntry(database, query->integer(0)).value());
     return deeds;
 }
 

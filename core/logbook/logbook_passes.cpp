@@ -1,9 +1,11 @@
 #include "logbook/inside/broken.h"
+#include "logbook/inside/long_deed.h"
 #include "logbook/inside/reading_rows.h"
 #include "logbook/inside/record_rows.h"
 #include "logbook/inside/store.h"
 
 #include <algorithm>
+#include <span>
 
 namespace hammerline::logbook {
 
@@ -41,6 +43,26 @@ std::vector<std::pair<std::uint64_t, const Reading *>> inOrder(const std::vector
         order.emplace_back(orderOf(reading.place), &reading);
     std::ranges::sort(order);
     return order;
+}
+
+void addBatch(inside::LongDeed &deed, const readings::Pass &pass, const std::vector<Reading> &batch)
+{
+    inside::Row row;
+    for (const auto &[place, reading] : inOrder(batch)) {
+        inside::fillRow(row, pass.id, *reading, {pass.began, pass.person});
+        deed.add(row);
+    }
+}
+
+/// Gives what is held already.
+readings::ReadingSource sourceOf(const std::vector<Reading> &readings)
+{
+    return [rest = std::span(readings)](std::vector<Reading> &batch) mutable -> outcome::Outcome<bool> {
+        const auto next = rest.first(std::min(rest.size(), readings::mostInBatch));
+        rest = rest.subspan(next.size());
+        batch.assign(next.begin(), next.end());
+        return !batch.empty();
+    };
 }
 
 inside::Row rowOf(const readings::Pass &pass)
@@ -103,18 +125,30 @@ void Logbook::changePass(const readings::Pass &changed, const Stamp &stamp, cons
 
 readings::Pass Logbook::importPass(readings::Pass begun, const std::vector<Reading> &readings, const Stamp &stamp)
 {
-    const auto order = inOrder(readings);
+    return importPassFrom(std::move(begun), sourceOf(readings), stamp).value();
+}
+
+outcome::Outcome<readings::Pass> Logbook::importPassFrom(readings::Pass begun, const readings::ReadingSource &source,
+                                                         const Stamp &stamp)
+{
+    std::vector<Reading> batch;
+    auto more = source(batch); // most files end here, before anybody has to wait for them
+    if (!more)
+        return more.faults();
     auto writer = m_inside->writer();
     begun = m_inside->numbered(std::move(begun));
-    const Stamp ofPass{begun.began, begun.person};
-    static_cast<void>(writer.commit(entryOf(begun, stamp, "pass-imported"), [&](const auto &take) {
-        take(rowOf(begun));
-        inside::Row row;
-        for (const auto &[place, reading] : order) {
-            inside::fillRow(row, begun.id, *reading, ofPass);
-            take(row);
-        }
-    }));
+    inside::LongDeed deed(m_inside->database, entryOf(begun, stamp, "pass-imported"));
+    deed.add(rowOf(begun));
+    while (more.value()) {
+        addBatch(deed, begun, batch);
+        more = source(batch);
+        if (!more)
+            return more.faults();
+        if (more.value())
+            deed.startBatch();
+    }
+    deed.prove();
+    writer.commitAll();
     return begun;
 }
 

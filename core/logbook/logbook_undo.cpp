@@ -99,8 +99,7 @@ std::optional<Deed> lastOf(Database &database, const std::vector<UndoWalk::Step>
 {
     if (steps.empty())
         return std::nullopt;
-    auto stored = inside::findDeed(database, steps.back().first);
-    return stored ? std::optional(std::move(stored->deed)) : std::nullopt;
+    return inside::findEntry(database, steps.back().first);
 }
 
 std::vector<Row> rowsOf(Database &database, Subject subject, DeedId deed)
@@ -119,13 +118,13 @@ std::vector<Row> rowsOf(Database &database, Subject subject, DeedId deed)
 /// whatever lies before. Asked after each reading, when a long pass need not be walked.
 std::optional<Deed> freshestOf(Database &database, Subject subject)
 {
-    auto newest = inside::findDeed(database, inside::newestDeedId(database));
-    if (!newest || newest->deed.undoes || standsForGood(newest->deed.name))
+    auto newest = inside::findEntry(database, inside::newestDeedId(database));
+    if (!newest || newest->undoes || standsForGood(newest->name))
         return std::nullopt;
-    const Subject of = subjectOf(database, newest->deed);
-    if (of.scope != subject.scope || of.id != subject.id || rowsOf(database, subject, newest->deed.id).empty())
+    const Subject of = subjectOf(database, *newest);
+    if (of.scope != subject.scope || of.id != subject.id || rowsOf(database, subject, newest->id).empty())
         return std::nullopt;
-    return std::move(newest->deed);
+    return newest;
 }
 
 std::optional<Deed> undoableOf(Database &database, Subject subject)
@@ -194,14 +193,14 @@ Deed takeBack(Database &database, inside::DeedWriter &writer, const Deed &deed,
               const std::vector<UndoWalk::Step> &steps, Deed entry)
 {
     const auto step = std::ranges::find(steps, deed.id, &UndoWalk::Step::first);
-    const auto stored = inside::findDeed(database, deed.id);
+    const auto stored = inside::findEntry(database, deed.id);
     if (step == steps.end() || !stored)
         inside::throwRefused(database.path(), "deed " + std::to_string(deed.id) + " cannot be " + entry.name);
-    entry.subject = stored->deed.subject;
+    entry.subject = stored->subject;
     entry.undoes = step->newest;
-    entry.instrument = stored->deed.instrument;
-    entry.pass = stored->deed.pass;
-    for (const Row &row : rowsOf(database, subjectOf(database, stored->deed), step->newest))
+    entry.instrument = stored->instrument;
+    entry.pass = stored->pass;
+    for (const Row &row : rowsOf(database, subjectOf(database, *stored), step->newest))
         takeBack(database, writer, row, step->newest);
     return writer.commit(std::move(entry));
 }

@@ -163,17 +163,14 @@ void make(const std::string &folder, const Load &load)
     }
 }
 
-std::vector<readings::Reading> readingsOf(const std::string &file)
-{
-    const auto text = exchange::readFile(file);
-    return exchange::readReadingsCsv(text.value(), {.file = file, .action = catalogue::ActionKind::Grand}).value();
-}
-
 /// What `hammerline import` does with a file once the logbook is open.
 void importFile(logbook::Logbook &book, const std::string &file)
 {
-    const auto many = readingsOf(file);
-    static_cast<void>(book.importPass({.instrument = 1, .began = stamp.at, .person = stamp.person}, many, stamp));
+    exchange::CsvReadings readings(exchange::openText(file).value(),
+                                   {.file = file, .action = catalogue::ActionKind::Grand});
+    const auto source = [&](auto &batch) { return readings.next(batch); };
+    static_cast<void>(
+        book.importPassFrom({.instrument = 1, .began = stamp.at, .person = stamp.person}, source, stamp).value());
 }
 
 void importAll(const std::string &folder, const Load &load, const std::string &path, int files)
@@ -290,6 +287,20 @@ void tellMemory(const std::string &folder, const Load &load)
     std::printf("\n");
 }
 
+/// How much memory one file of so many takes wants.
+void tellMemoryOfOneFile(const std::string &folder, int mostTakes)
+{
+    std::printf("most memory by number of readings, one long file:");
+    for (const int takes : {mostTakes / 100, mostTakes / 10, mostTakes}) {
+        const Load load{"", "takes", 1, takes};
+        inProcess([&] { make(folder, load); });
+        const std::string path = fresh(folder, "ours");
+        const auto spent = inProcess([&] { importAll(folder, load, path, 1); });
+        std::printf(" %d: %.1f MB;", takes * ofPass, static_cast<double>(spent.mostKilobytes) / 1024);
+    }
+    std::printf("\n");
+}
+
 } // namespace
 
 int main(int argc, char **argv)
@@ -308,5 +319,6 @@ int main(int argc, char **argv)
     for (const Load &load : {wideFiles, longFiles, oneFile})
         compare(folder, load);
     tellMemory(folder, longFiles);
+    tellMemoryOfOneFile(folder, files);
     return 0;
 }

@@ -36,5 +36,8 @@ private:
 /// Opens and reads `file` with `options` (whose own file name is replaced).
 [[nodiscard]] outcome::Outcome<std::vector<readings::Reading>> readReadingsFile(const std::string &file,
                                                                                 exchange::CsvReadingOptions options);
+/// The same for one who takes the readings in batches.
+[[nodiscard]] outcome::Outcome<std::unique_ptr<exchange::CsvReadings>>
+openReadingsFile(const std::string &file, exchange::CsvReadingOptions options);
 
 } // namespace hammerline::command_line

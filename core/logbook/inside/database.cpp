@@ -237,6 +237,11 @@ Statement Database::prepare(std::string_view sql)
     return Statement(m_connection.get(), sql, *m_path);
 }
 
+Blob Database::blob(const char *table, const char *column, std::int64_t row)
+{
+    return Blob(m_connection.get(), table, column, row, *m_path);
+}
+
 std::int64_t Database::number(std::string_view sql)
 {
     Statement statement = prepare(sql);

@@ -5,6 +5,7 @@
 //
 // A connection belongs to one thread at a time.
 
+#include "logbook/inside/blob.h"
 #include "logbook/inside/held_files.h"
 #include "logbook/inside/statement.h"
 
@@ -50,6 +51,8 @@ public:
     [[nodiscard]] Use use(std::string_view sql);
     /// A statement used once.
     [[nodiscard]] Statement prepare(std::string_view sql);
+    /// Bytes of a column, which are there already, to be written anew piece by piece.
+    [[nodiscard]] Blob blob(const char *table, const char *column, std::int64_t row);
     /// First column of the first row of a query without parameters; 0 where there is none.
     [[nodiscard]] std::int64_t number(std::string_view sql);
 

@@ -2,6 +2,8 @@
 
 #include "logbook/inside/canonical_json.h"
 
+#include <utility>
+
 namespace hammerline::logbook::inside {
 
 namespace {
@@ -50,11 +52,17 @@ void DeedDigest::add(const Row &row)
 {
     m_buffer.clear();
     appendCanonical(m_buffer, row);
-    if (!m_marks.empty())
+    if (m_any)
         m_whole.add(",");
+    m_any = true;
     m_whole.add(m_buffer);
     m_one.add(m_buffer);
     m_marks.append(m_one.finish(), 0, markSize);
+}
+
+std::string DeedDigest::takeMarks()
+{
+    return std::exchange(m_marks, {});
 }
 
 DeedDigest::Result DeedDigest::finish()

@@ -31,6 +31,8 @@ public:
         std::string marks{};
     };
     [[nodiscard]] Result finish();
+    /// The marks so far, which `finish` then leaves out: for one who does not want to hold those of a million rows.
+    [[nodiscard]] std::string takeMarks();
 
 private:
     Sha256 m_whole;
@@ -38,6 +40,7 @@ private:
     std::string m_buffer;
     std::string m_tail;
     std::string m_marks;
+    bool m_any = false;
 };
 
 } // namespace hammerline::logbook::inside

@@ -1,12 +1,11 @@
 #pragma once
-// Writes one deed: the rows and then, in the same transaction, the entry that covers them. Nothing else in the tree
-// writes to a logbook.
+// Writes one deed: the entry and, in the same transaction, the rows that it covers. Nothing else in the tree writes to
+// a logbook but LongDeed, for rows that are too many to be held; it works in the transaction of a DeedWriter.
 
 #include "logbook/inside/transaction.h"
 #include "logbook/inside/version_table.h"
 #include "logbook/logbook.h"
 
-#include <functional>
 #include <optional>
 #include <vector>
 
@@ -15,9 +14,6 @@ namespace hammerline::logbook::inside {
 /// Newest version of a thing, withdrawn or not.
 [[nodiscard]] std::optional<Row> newestVersion(Database &database, const VersionTable &table,
                                                std::span<const Cell> keys);
-
-/// Gives every row of a deed, in the order of `before`, the same each time it is called.
-using RowSource = std::function<void(const std::function<void(const Row &)> &)>;
 
 class DeedWriter {
 public:
@@ -30,15 +26,13 @@ public:
 
     /// The entry with its number, on disk. `entry.id` is ignored.
     [[nodiscard]] Deed commit(Deed entry);
-    /// The same for more rows than one wants to hold at a time; they are asked for twice, since the entry comes first.
-    [[nodiscard]] Deed commit(Deed entry, const RowSource &rows);
 
-    /// For several deeds that are to be there all or none: an entry with its rows, any order; then `commitAll`.
+    /// For several deeds that are to be there all or none: an entry with its rows, any order; then `commitAll`. The
+    /// same ends a LongDeed.
     [[nodiscard]] Deed write(Deed entry, std::vector<Row> rows);
     void commitAll() { m_transaction.commit(); }
 
 private:
-    [[nodiscard]] Deed write(Deed entry, const RowSource &rows);
     Database *m_database;
     Transaction m_transaction;
     std::vector<Row> m_rows;

@@ -23,6 +23,18 @@ struct StoredDeed {
 [[nodiscard]] std::vector<StoredDeed> deedsAfter(Database &database, DeedId after, int most);
 void insertDeed(Database &database, const StoredDeed &stored);
 
+// The same without what proves it, which may be megabytes.
+[[nodiscard]] std::optional<Deed> findEntry(Database &database, DeedId id);
+[[nodiscard]] std::vector<Deed> entriesAfter(Database &database, DeedId after, int most);
+[[nodiscard]] std::optional<std::string> digestOf(Database &database, DeedId id);
+/// What the digest of a deed is chained to: zeros before the first.
+[[nodiscard]] std::string digestBefore(Database &database, DeedId id);
+
+/// An entry that was inserted without marks and digest gets room for both; then they are written into `proofOf`.
+void makeRoomForProof(Database &database, DeedId id, std::int64_t bytesOfMarks);
+/// `column`: marks or digest.
+[[nodiscard]] Blob proofOf(Database &database, DeedId id, const char *column);
+
 /// 0 stands for none in a Deed, NULL in the file.
 [[nodiscard]] Cell numberOrNull(std::int64_t number);
 

@@ -286,11 +286,17 @@ std::span<const VersionTable *const> versionTables()
 
 Row rowOf(const VersionTable &table, const Statement &statement)
 {
-    Row row{&table, {}};
-    row.cells.reserve(table.columns().size());
-    for (std::size_t column = 0; column < table.columns().size(); ++column)
-        row.cells.push_back(statement.cell(static_cast<int>(column)));
+    Row row;
+    takeRow(row, table, statement);
     return row;
+}
+
+void takeRow(Row &row, const VersionTable &table, const Statement &statement)
+{
+    row.table = &table;
+    row.cells.resize(table.columns().size());
+    for (std::size_t column = 0; column < row.cells.size(); ++column)
+        row.cells[column] = statement.cell(static_cast<int>(column));
 }
 
 bool before(const Row &a, const Row &b)

@@ -110,8 +110,9 @@ struct Row {
 /// All of them. The order is part of the digests: a new one goes to the end.
 [[nodiscard]] std::span<const VersionTable *const> versionTables();
 
-/// The row a SELECT of the table stands on.
+/// The row a SELECT of the table stands on; the second into a row that may have held another one before.
 [[nodiscard]] Row rowOf(const VersionTable &table, const Statement &statement);
+void takeRow(Row &row, const VersionTable &table, const Statement &statement);
 
 /// Order of the canonical form: by table, then key and version.
 [[nodiscard]] bool before(const Row &a, const Row &b);
