@@ -41,8 +41,18 @@ std::string valuesCsv(const readings::ValueTable &values)
     return writeReadingsCsv(means);
 }
 
-/// Our own document, written by us: a shape that is not ours is one fault, found by the library.
-action::Forbidden readForbidden(const Json &json)
+// The document is one of ours, but may have come with an instrument handed over. A shape that is not ours is one fault,
+// found by the library; notes are looked at one by one, since a plan walks from the first to the last.
+
+keyboard::NoteRange readRange(const Json &first, const Json &last, FaultList &list)
+{
+    const auto lowest = noteOf(first, "note", list), highest = noteOf(last, "note", list);
+    if (lowest && highest && *highest < *lowest)
+        list.add("last note", "lies below the first");
+    return {lowest.value_or(keyboard::Note()), highest.value_or(keyboard::Note())};
+}
+
+action::Forbidden readForbidden(const Json &json, FaultList &list)
 {
     action::Forbidden forbidden;
     for (const Json &id : json.value("everywhere", Json::array()))
@@ -50,44 +60,43 @@ action::Forbidden readForbidden(const Json &json)
             forbidden.everywhere.insert(*quantity);
     for (const Json &pair : json.value("single", Json::array()))
         if (const auto quantity = catalogue::findQuantity(pair.at(0).get<std::string>()))
-            forbidden.single.emplace(*quantity, keyboard::Note(pair.at(1).get<int>()));
+            forbidden.single.emplace(*quantity, noteOf(pair.at(1), "note", list).value_or(keyboard::Note()));
     for (const Json &rail : json.value("rails", Json::array()))
         forbidden.rails.insert(rail.get<std::string>());
     return forbidden;
 }
 
-keyboard::Sections readSections(const Json &json)
+keyboard::Sections readSections(const Json &json, FaultList &list)
 {
     keyboard::Sections sections;
     for (const Json &section : json)
-        sections.push_back({section.at(0).get<std::string>(),
-                            {keyboard::Note(section.at(1).get<int>()), keyboard::Note(section.at(2).get<int>())}});
+        sections.push_back({section.at(0).get<std::string>(), readRange(section.at(1), section.at(2), list)});
     return sections;
 }
 
 template <typename Value>
-Value taken(outcome::Outcome<Value> outcome, std::vector<outcome::Fault> &faults)
+Value taken(outcome::Outcome<Value> outcome, FaultList &list)
 {
     if (outcome)
         return std::move(outcome).value();
-    faults.insert(faults.end(), outcome.faults().begin(), outcome.faults().end());
+    list.faults.insert(list.faults.end(), outcome.faults().begin(), outcome.faults().end());
     return {};
 }
 
 outcome::Outcome<action::PlanTask> taskFrom(const Json &json)
 {
-    std::vector<outcome::Fault> faults;
+    FaultList list{blamed, {}};
     action::PlanTask task;
     task.aim = action::findAim(json.at("aim").get<std::string>()).value_or(action::Aim::In);
-    task.compass = {keyboard::Note(json.at("first_note").get<int>()), keyboard::Note(json.at("last_note").get<int>())};
-    task.sections = readSections(json.at("sections"));
-    task.forbidden = readForbidden(json.at("forbidden"));
-    task.setup = taken(readSetup(json.at("setup").dump(), blamed), faults);
-    task.set = taken(readToleranceSet(json.at("set").dump(), blamed), faults);
+    task.compass = readRange(json.at("first_note"), json.at("last_note"), list);
+    task.sections = readSections(json.at("sections"), list);
+    task.forbidden = readForbidden(json.at("forbidden"), list);
+    task.setup = taken(readSetup(json.at("setup").dump(), blamed), list);
+    task.set = taken(readToleranceSet(json.at("set").dump(), blamed), list);
     const CsvReadingOptions options{.file = blamed, .action = task.setup.action, .compass = task.compass};
-    task.values = readings::meansOf(taken(readReadingsCsv(json.at("readings").get<std::string>(), options), faults));
-    if (!faults.empty())
-        return faults;
+    task.values = readings::meansOf(taken(readReadingsCsv(json.at("readings").get<std::string>(), options), list));
+    if (!list.faults.empty())
+        return list.faults;
     return task;
 }
 

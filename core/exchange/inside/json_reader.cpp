@@ -152,6 +152,18 @@ std::optional<int> noteNumberOf(const Json &value, const std::string &path, Faul
     return static_cast<int>(value.get<double>());
 }
 
+std::optional<keyboard::Note> noteOf(const Json &value, const std::string &path, FaultList &list)
+{
+    const auto number = noteNumberOf(value, path, list);
+    if (!number)
+        return std::nullopt;
+    if (*number < keyboard::Note::lowest || *number > keyboard::Note::highest) {
+        list.add(path, "is a note that no keyboard has");
+        return std::nullopt;
+    }
+    return keyboard::Note(*number);
+}
+
 bool readHead(ObjectReader &reader, const std::string &format, int newestVersion)
 {
     if (!reader.isObject())

@@ -3,6 +3,7 @@
 // value that is to blame ("quantities.let_off.points[2].low_mm"). Hostile text costs little (strict_json.h).
 
 #include "catalogue/catalogue.h"
+#include "keyboard/keyboard.h"
 #include "outcome/outcome.h"
 #include "strict_json/strict_json.h"
 #include "units/units.h"
@@ -66,6 +67,9 @@ private:
 [[nodiscard]] std::optional<double> numberOf(const Json &value, const std::string &path, FaultList &list);
 /// A whole number from -10000 to 10000 (1.0 counts as one); absent (and a fault) otherwise.
 [[nodiscard]] std::optional<int> noteNumberOf(const Json &value, const std::string &path, FaultList &list);
+
+/// The number of a note that a keyboard may have; absent (and a fault) otherwise.
+[[nodiscard]] std::optional<keyboard::Note> noteOf(const Json &value, const std::string &path, FaultList &list);
 
 /// Checks "format" and "version". False, with the fault added, where the rest must not be looked at.
 [[nodiscard]] bool readHead(ObjectReader &reader, const std::string &format, int newestVersion);

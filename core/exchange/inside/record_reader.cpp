@@ -22,12 +22,7 @@ const Json &listAt(ObjectReader &reader, const std::string &key)
 keyboard::Note readNote(ObjectReader &reader, const std::string &key)
 {
     const Json *value = reader.require(key, "a note number must stand here");
-    const auto number = value ? noteNumberOf(*value, reader.pathOf(key), reader.faults()) : std::nullopt;
-    if (number && (*number < keyboard::Note::lowest || *number > keyboard::Note::highest)) {
-        reader.faults().add(reader.pathOf(key), "is a note that no keyboard has");
-        return {};
-    }
-    return keyboard::Note(number.value_or(1));
+    return value ? noteOf(*value, reader.pathOf(key), reader.faults()).value_or(keyboard::Note()) : keyboard::Note();
 }
 
 readings::Instant readTime(ObjectReader &reader, const std::string &key)
