@@ -13,8 +13,8 @@ struct Span {
 
 } // namespace
 
-std::optional<units::Amount> uncertaintyOf(catalogue::Quantity quantity, const readings::Gauge &gauge,
-                                           const ToleranceSet *set)
+std::optional<units::Amount> statedUncertainty(catalogue::Quantity quantity, const readings::Gauge &gauge,
+                                               const ToleranceSet *set)
 {
     const bool isLength = catalogue::infoOf(quantity).dimension == units::Dimension::Length;
     if (isLength && gauge.expandedUncertainty != units::Length())
@@ -39,7 +39,7 @@ PairsApart takesApart(const std::vector<readings::Reading> &readings, const read
     }
     PairsApart apart;
     for (const auto &[at, span] : spans) {
-        const auto uncertainty = uncertaintyOf(at.first, gauge, set);
+        const auto uncertainty = statedUncertainty(at.first, gauge, set);
         const units::Amount spread = span.most - span.least;
         if (uncertainty && spread > *uncertainty)
             apart.emplace(at, TakesApart{spread, *uncertainty});

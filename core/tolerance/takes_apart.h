@@ -18,10 +18,10 @@ struct TakesApart {
     bool operator==(const TakesApart &) const = default;
 };
 
-/// Expanded uncertainty of one reading: the pass's gauge where it states one and measures lengths as the quantity does,
-/// else what the set counts with (null: no set). Absent where neither says anything.
-[[nodiscard]] std::optional<units::Amount> uncertaintyOf(catalogue::Quantity quantity, const readings::Gauge &gauge,
-                                                         const ToleranceSet *set);
+/// Expanded uncertainty that is stated for one reading: by the pass's gauge where it states one and measures lengths as
+/// the quantity does, else by the set (null: no set). Absent where neither says anything.
+[[nodiscard]] std::optional<units::Amount> statedUncertainty(catalogue::Quantity quantity, const readings::Gauge &gauge,
+                                                             const ToleranceSet *set);
 
 using PairsApart = std::map<std::pair<catalogue::Quantity, keyboard::Note>, TakesApart>;
 /// Every note and quantity of a pass whose takes differ by more than that uncertainty. Readings in any order.

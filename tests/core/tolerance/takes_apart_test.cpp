@@ -46,15 +46,15 @@ TEST(TakesApart, SingleTakesOfNeighboursAreNotHeldAgainstEachOther)
 TEST(TakesApart, TheSetSpeaksWhereTheGaugeOfThePassStatesNothing)
 {
     const ToleranceSet set = samples::letOffAndDip();
-    EXPECT_EQ(uncertaintyOf(Quantity::LetOff, unstated, &set), mm(0.2));
-    EXPECT_EQ(uncertaintyOf(Quantity::LetOff, fine, &set), mm(0.04));
-    EXPECT_EQ(uncertaintyOf(Quantity::Dip, unstated, &set), std::nullopt);
-    EXPECT_EQ(uncertaintyOf(Quantity::LetOff, unstated, nullptr), std::nullopt);
+    EXPECT_EQ(statedUncertainty(Quantity::LetOff, unstated, &set), mm(0.2));
+    EXPECT_EQ(statedUncertainty(Quantity::LetOff, fine, &set), mm(0.04));
+    EXPECT_EQ(statedUncertainty(Quantity::Dip, unstated, &set), std::nullopt);
+    EXPECT_EQ(statedUncertainty(Quantity::LetOff, unstated, nullptr), std::nullopt);
 }
 
 TEST(TakesApart, AGaugeOfLengthsSaysNothingAboutMasses)
 {
-    EXPECT_EQ(uncertaintyOf(Quantity::DownWeight, fine, nullptr), std::nullopt);
+    EXPECT_EQ(statedUncertainty(Quantity::DownWeight, fine, nullptr), std::nullopt);
 }
 
 TEST(TakesApart, WithoutAStatedUncertaintyNothingIsSaid)
