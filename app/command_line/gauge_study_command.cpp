@@ -48,7 +48,7 @@ std::string spreadText(const analysis::GaugeStudy &study)
     return table.text();
 }
 
-/// What to put where, so that a set counts with what was found (contract: entries of a tolerance set).
+/// What to put where, so that a set counts with what was found (its entry in a tolerance set).
 std::string memberText(const analysis::GaugeStudy &study, units::Dimension dimension)
 {
     constexpr double thousandth = 0.001, slack = 1e-6; // rounded up to the micrometre or milligram

@@ -1,6 +1,6 @@
 #pragma once
-// What the planner knows of an action: which adjustments there are, how fine, how far and at what cost in minutes
-// (contract §6). The lever model (§7), the best plan (§8) and the fitting of targets (§9) are side doors:
+// What the planner knows of an action: which adjustments there are, how fine, how far and at what cost in minutes. The
+// lever model, the best plan and the fitting of targets are side doors:
 // lever_model.h, plan.h, fit.h.
 
 #include "catalogue/catalogue.h"

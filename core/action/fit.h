@@ -1,5 +1,5 @@
 #pragma once
-// Fitting targets to an action (contract §9). Blow, let-off, dip and aftertouch are tied by one ratio: a set that asks
+// Fitting targets to an action. Blow, let-off, dip and aftertouch are tied by one ratio: a set that asks
 // for four targets which this action cannot reach together would make every technician fail. The fit moves the targets,
 // within the acceptance intervals, as little as can be (least squares in half-widths) until they agree.
 

@@ -1,5 +1,5 @@
 #pragma once
-// The lever model (contract §7): one number a note, its lever ratio r, says how far the hammer goes for a millimetre of
+// The lever model: one number a note, its lever ratio r, says how far the hammer goes for a millimetre of
 // key, and with it what a change of one quantity does to the others of the same note.
 //
 //     blow - let_off = r (dip - aftertouch - lost_motion)

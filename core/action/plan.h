@@ -1,5 +1,5 @@
 #pragma once
-// The best plan (contract §8): which screws, punchings and rails to move by how much, so that the most pairs come
+// The best plan: which screws, punchings and rails to move by how much, so that the most pairs come
 // inside their acceptance intervals in the fewest minutes, as close to the targets as can be. It is the best, not a
 // good one.
 //

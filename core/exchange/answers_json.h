@@ -1,5 +1,5 @@
 #pragma once
-// The JSON answers of the commands (contract §10), each a whole document with "format" and "version", two-space
+// The JSON answers of the commands (resources/schemas), each a whole document with "format" and "version", two-space
 // indented, a newline at the end. Keys end in _mm for lengths and _g for masses; fields that do not apply are absent.
 
 #include "analysis/analysis.h"

@@ -1,7 +1,7 @@
 #pragma once
 // Files and documents that leave or enter Hammerline: readings as CSV (readings_csv.h), tolerance sets and setups as
 // JSON with the built-in ones (tolerance_json.h, setup_json.h, built_in.h), and the JSON answers of the commands
-// (answers_json.h). Every form is the contract's; resources/schemas/ holds a JSON Schema of each.
+// (answers_json.h). The form of each JSON document is told by its JSON Schema in resources/schemas.
 //
 // Readers take text and the name to blame; they never open a file themselves but through readFile and openText. Writers
 // return text.

@@ -1,5 +1,5 @@
 #pragma once
-// The JSON answers of `plan` and `fit` (contract §10), in the manner of answers_json.h.
+// The JSON answers of `plan` and `fit`, in the manner of answers_json.h.
 
 #include "action/fit.h"
 #include "action/plan.h"

@@ -1,6 +1,6 @@
 #pragma once
 // Readings files: CSV after RFC 4180 in UTF-8, wide (`note,let_off (mm),dip (in)`: one row a note) or long
-// (`note,quantity,value[,unit][,take][,remark]`: one row a take); the header shows which (contract §3).
+// (`note,quantity,value[,unit][,take][,remark]`: one row a take); the header shows which.
 
 #include "catalogue/catalogue.h"
 #include "exchange/exchange.h"

@@ -1,5 +1,5 @@
 #pragma once
-// Action setups as JSON (contract §6).
+// Action setups as JSON (resources/schemas/action-setup.schema.json).
 
 #include "action/action.h"
 #include "outcome/outcome.h"

@@ -1,5 +1,5 @@
 #pragma once
-// The JSON answers of the two studies (contract §10), in the manner of answers_json.h. Their figures carry no unit:
+// The JSON answers of the two studies, in the manner of answers_json.h. Their figures carry no unit:
 // lengths count in mm, masses in g.
 
 #include "analysis/gauge_study.h"

@@ -1,5 +1,5 @@
 #pragma once
-// Tolerance sets as JSON (contract §4).
+// Tolerance sets as JSON (resources/schemas/tolerance-set.schema.json).
 
 #include "outcome/outcome.h"
 #include "tolerance/tolerance.h"

@@ -49,8 +49,8 @@ struct Instrument {
     std::string owner{};     ///< kept out of the record unless asked for
     std::string remark{};    ///< for the workshop itself; never in the record
     State state = State::TakenIn;
-    /// Built-in id or name of the tolerance set in force, and its whole text as chosen (JSON of the contract,
-    /// §4): a set edited later does not change what an instrument was judged by. Empty: none chosen yet.
+    /// Built-in id or name of the tolerance set in force, and its whole text as chosen (JSON as in
+    /// exchange/tolerance_json.h): a set edited later does not change what an instrument was judged by. Empty: none chosen yet.
     std::string toleranceId{};
     std::string toleranceText{};
 

@@ -28,7 +28,7 @@ enum class Purpose { AsFound, Setting, AsLeft, Recheck };
 [[nodiscard]] std::string_view idOf(Purpose purpose);
 [[nodiscard]] std::optional<Purpose> findPurpose(std::string_view id);
 
-/// Where on the key dip was taken: the trade uses more than one place (facts.md §1: 0, 13 mm back, over the pin).
+/// Where on the key dip was taken: the trade uses more than one place.
 enum class DipDatum { FrontEdge, Back13mm, OverFrontPin };
 /// A drop may be read below the let-off point, or from the string; the second is turned into the first on entry
 /// (drop below let-off = distance from the string - let-off) and the typed text tells.

@@ -23,7 +23,7 @@
 // hand that spreads a seventh of a step) and a tenth too large. Counting both in full made it up to a quarter too
 // large.
 //
-// The status of a verdict does not follow from this (contract §5 judges by the set alone). It says what the status is
+// The status of a verdict does not follow from this (judgeValue goes by the set alone). It says what the status is
 // worth.
 
 #include "readings/readings.h"

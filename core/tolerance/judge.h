@@ -1,5 +1,5 @@
 #pragma once
-// Judging a whole table of readings by a set (contract §5): one Verdict for every note that was read or is missing.
+// Judging a whole table of readings by a set: one Verdict for every note that was read or is missing.
 
 #include "readings/readings.h"
 #include "tolerance/tolerance.h"
@@ -58,7 +58,7 @@ struct Verdict {
     bool uneven = false;
     /// Signed difference from the nearest lower note that evenness compares with; absent where there is none.
     std::optional<units::Amount> stepFromBelow{};
-    /// Of judged readings. From the set's uncertainty alone (contract §5), until doubt.h has weighed the rest too.
+    /// Of judged readings. From the set's uncertainty alone, until doubt.h has weighed the rest too.
     std::optional<double> conformanceProbability{};
     std::optional<Doubt> doubt{}; ///< absent until weighed, and where nothing is known of it
 

@@ -3,7 +3,7 @@
 //
 // Targets and limits are given at points and interpolated linearly by note number between them (rounded to the base
 // unit, half away from zero); beyond the ends they stay. A set is a value that was checked when it was made: see
-// faultsOf. How it looks in a file is exchange's business.
+// faultsOf. Side doors: judge.h (a whole table), doubt.h (what a verdict is worth), found_uncertainty.h, takes_apart.h.
 
 #include "catalogue/catalogue.h"
 #include "keyboard/keyboard.h"
@@ -88,8 +88,8 @@ enum class Status { In, Marginal, Out, Missing, Unjudged };
 /// "in", "marginal", "out", "missing", "unjudged".
 [[nodiscard]] std::string_view idOf(Status status);
 
-/// in, marginal or out of one value (contract §5). `value` in mm or g so that predicted values can be judged without
-/// rounding; a value within 0.1 nm (0.1 ng… of mass: 1e-7 of a display unit) of a limit counts as on it.
+/// Out beyond a limit; in a guarded entry marginal where nearer than W to one inside; else in. `value` in mm or g, so
+/// that predicted values can be judged without rounding: within 1e-7 of a limit (0.1 nm, 0.1 µg) it counts as on it.
 [[nodiscard]] Status judgeValue(double value, const Limits &limits);
 [[nodiscard]] Status judgeValue(units::Amount value, const Limits &limits);
 

@@ -85,7 +85,7 @@ TEST(GuardBands, HaveTheRisksThatIlacPrints)
     EXPECT_LT(1 - risk(-1), 0.025) << "rejected only beyond the limit by U";
 }
 
-// Source: ISO 14253-1 (guard band W at both limits); limits ±0.10, W 0.02, edges counted in (contract: nearer than W).
+// Source: ISO 14253-1 (guard band W at both limits); limits ±0.10, W 0.02, edges counted in (marginal: nearer than W).
 TEST(GuardBands, HaveTheZonesOfTheStandard)
 {
     const Limits limits{

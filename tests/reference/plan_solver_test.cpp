@@ -1,5 +1,5 @@
 // The best plan against a general solver that knows nothing of pianos: GLPK 5.0 (GNU Linear Programming Kit, Makhorin),
-// fed the contract's rules as a mixed-integer program.
+// fed the rules of a plan as a mixed-integer program.
 //
 // The solver holds a limit only to within its own tolerance, so that its best may lean on a limit missed by half a
 // nanometre. Its plan is therefore judged exactly as well: it must never be better than ours, and where it stands up to

@@ -1,5 +1,5 @@
 #pragma once
-// The best plan by a general solver: the contract's rules as a mixed-integer program, solved three times, once for each
+// The best plan by a general solver: the rules of a plan as a mixed-integer program, solved three times, once for each
 // criterion, each holding what the ones before it reached (GLPK, GNU Linear Programming Kit; tests only).
 
 #include "support/plan_brute_force.h"

@@ -30,7 +30,7 @@ inline Score operator+(Score one, const Score &other)
     return one += other;
 }
 
-/// Minutes and closeness of whole plans that differ by less count as equal (contract §8); a note's share is compared
+/// Minutes and closeness of whole plans that differ by less count as equal; a note's share is compared
 /// finer, so that 88 of them together stay within it.
 inline constexpr double sameForPlans = 1e-9;
 inline constexpr double sameForNotes = 1e-11;
