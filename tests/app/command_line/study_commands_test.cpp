@@ -64,6 +64,24 @@ TEST(GaugeStudyCommand, EachFaultOfTheFileHasItsLine)
     EXPECT_TRUE(linesOf(ran.err)[1].starts_with(file + ":3: "));
 }
 
+TEST(GaugeStudyCommand, TakesItsFourColumnsOnlyAndSaysWhatToLeaveOutOfAChartsFigures)
+{
+    const ScratchFolder folder;
+    std::string trials = "note,person,take,value (mm)\n", figures = "note,person,take,value (mm),low (mm),high (mm)\n";
+    for (const char *row : {"A0,a,1,3.1", "A0,a,2,3.2", "A0,b,1,3.0", "A0,b,2,3.1", "B0,a,1,3.3", "B0,a,2,3.4",
+                            "B0,b,1,3", "B0,b,2,3.5"}) {
+        trials += row + std::string("\n");
+        figures += row + std::string(",2.4,4\n");
+    }
+    EXPECT_EQ(runCommand({"gauge-study", folder.write("trials.csv", trials)}).status, 0);
+    const auto file = folder.write("figures.csv", figures);
+    const auto ran = runCommand({"gauge-study", file, "--json"});
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_EQ(ran.out, "");
+    EXPECT_TRUE(ran.err.starts_with(file + ":1: 'low (mm)', 'high (mm)': limits come with the figures")) << ran.err;
+    EXPECT_NE(ran.err.find("leaving them out"), std::string::npos) << ran.err;
+}
+
 TEST(SpotCheckCommand, GivesTheTableOfTheContract)
 {
     const auto ran = runCommand({"spot-check", "--notes", "88", "--sample", "20", "--found", "0", "--json"});
