@@ -2,8 +2,8 @@
 // longer; one without a tolerance set or without readings has nothing to be judged by. An item that was accepted is not
 // listed while its value is the one accepted; one that was sent back is, until it is mended. Standard error tells of
 // instruments that another program edited, for what is listed of them, and what is not, says nothing; and of those
-// whose set cannot be read, which are not judged. What is no item, but lies within the doubt of its reading (the gauge
-// of its pass or the set's uncertainty, and the digits written down), stands in a list of its own.
+// whose set cannot be read, which are not judged. What is in, but lies within the doubt of its reading (the gauge of
+// its pass or the set's uncertainty, and the digits written down), stands in a list of its own, uneven or not.
 
 #include "command_line/inside/all_commands.h"
 #include "command_line/inside/logbook_input.h"
@@ -108,6 +108,13 @@ std::string itemsText(const std::vector<review::Item> &items, const InstrumentNa
     return table.text();
 }
 
+std::string whatIsDoubtful(const tolerance::Verdict &verdict)
+{
+    const auto &step = verdict.stepFromBelow;
+    return sentenceOf(verdict) +
+           (verdict.uneven && step ? "; uneven too, " + benchText(step->magnitude()) + " from the note below" : "");
+}
+
 std::string inDoubtText(const std::vector<review::Item> &items, const InstrumentNames &names)
 {
     if (items.empty())
@@ -115,7 +122,7 @@ std::string inDoubtText(const std::vector<review::Item> &items, const Instrument
     PlainTable table({{"sure inside", Align::Right}, {"instrument"}, {"note"}, {"quantity"}, {"what"}});
     for (const review::Item &item : items)
         table.add({howSure(item.verdict), names.at(item.instrument), item.verdict.note.name(),
-                   std::string(catalogue::idOf(item.verdict.quantity)), sentenceOf(item.verdict)});
+                   std::string(catalogue::idOf(item.verdict.quantity)), whatIsDoubtful(item.verdict)});
     return "\nIn, but within the gauge's doubt of a limit, least sure first\n" + table.text();
 }
 

@@ -53,15 +53,6 @@ QString sureText(const review::Item &item, const wording::NumberForm &form)
                : QString();
 }
 
-QString findingText(const review::Item &item, const wording::NumberForm &form)
-{
-    QString text = wording::verdictSentence(item.verdict, form);
-    if (item.verdict.uneven && item.verdict.stepFromBelow)
-        text += QObject::tr("; steps by %1 from its neighbour below")
-                    .arg(wording::changeText(*item.verdict.stepFromBelow, form));
-    return text;
-}
-
 } // namespace
 
 ItemModel::ItemModel(QObject *parent) : QAbstractTableModel(parent) {}
@@ -244,7 +235,7 @@ QString ItemModel::textOf(const Row &row, int column) const
         return tr("%1, %2").arg(QString::fromStdString(item.person),
                                 QString::fromStdString(readings::isoDate(item.at)));
     default:
-        return findingText(item, m_form);
+        return wording::verdictSentence(item.verdict, m_form);
     }
 }
 

@@ -105,8 +105,10 @@ std::string reviewJson(const std::vector<review::Item> &items, const std::vector
     for (const auto &item : items)
         json["items"].push_back(itemTree(item, true));
     json["in_doubt"] = OrderedJson::array();
-    for (const auto &item : inDoubt)
+    for (const auto &item : inDoubt) {
         json["in_doubt"].push_back(itemTree(item, false));
+        json["in_doubt"].back()["uneven"] = item.verdict.uneven;
+    }
     return documentText(json);
 }
 

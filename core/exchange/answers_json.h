@@ -24,7 +24,8 @@ struct PassCount {
 };
 [[nodiscard]] std::string passesJson(const std::vector<PassCount> &passes);
 [[nodiscard]] std::string importJson(readings::PassId pass, int readings);
-/// `inDoubt`: what is no item, but within the doubt of its reading; under "in_doubt", without a kind.
+/// `inDoubt`: what is in, but within the doubt of its reading; under "in_doubt", without a kind and with "uneven",
+/// which says whether the pair is one of the uneven as well.
 [[nodiscard]] std::string reviewJson(const std::vector<review::Item> &items,
                                      const std::vector<review::Item> &inDoubt = {});
 /// The record's own data ("hammerline-record", version 1), as embedded in the PDF.

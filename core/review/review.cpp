@@ -161,7 +161,7 @@ std::vector<Item> inDoubtOf(const JudgedPass &pass)
     std::vector<Item> items;
     std::optional<Readers> readers; // most passes need none
     for (const Verdict &verdict : pass.judgement.verdicts)
-        if (verdict.status == tolerance::Status::In && verdict.withinDoubt() && !kindOf(verdict))
+        if (verdict.status == tolerance::Status::In && verdict.withinDoubt())
             items.push_back(itemOf(pass, readers ? *readers : readers.emplace(pass), verdict, Kind::Marginal));
     return items;
 }

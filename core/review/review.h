@@ -6,9 +6,10 @@
 // mended (a newer reading lies inside). One that was sent back stays in the queue until it is mended; what was mended
 // after it was sent back is told apart (`mendedOf`), so that nothing leaves silently.
 //
-// Beside the queue stands what is no item and yet not sure: inside its limits, but nearer to one than the doubt of its
-// reading reaches (tolerance/doubt.h). Nobody need decide about it; it says where a finer gauge would be worth its
-// time.
+// Beside the queue stands what is in and yet not sure: inside its limits, but nearer to one than the doubt of its
+// reading reaches (tolerance/doubt.h). Nobody need decide about that; it says where a finer gauge would be worth its
+// time. It speaks of limits alone, so that a note that waits in the queue for being uneven, or was accepted so, stands
+// there as well.
 
 #include "decisions/decisions.h"
 #include "instrument/instrument.h"
@@ -63,8 +64,9 @@ struct JudgedPass {
 /// The same of items taken pass by pass, so that a whole workshop's passes need not be held at once.
 void putWorstFirst(std::vector<Item> &items);
 
-/// Inside, no item, and within the doubt of its reading, in the order of the verdicts. `kind` is Marginal, which they
-/// would be if the set guarded its limits by that doubt; the verdict's status is In. None where no doubt was weighed.
+/// Every pair that is in, but within the doubt of its reading, in the order of the verdicts; `verdict.uneven` tells
+/// those that are uneven too. `kind` is Marginal, which they would be if the set guarded its limits by that doubt; the
+/// verdict's status is In. None where no doubt was weighed.
 [[nodiscard]] std::vector<Item> inDoubtOf(const JudgedPass &pass);
 /// The least probably inside first; equals by instrument, quantity, note.
 void putLeastSureFirst(std::vector<Item> &items);

@@ -222,6 +222,25 @@ TEST_F(DeskShown, WhatIsInButWithinTheGaugesDoubtIsAListOfItsOwnWithHowSureItIs)
     EXPECT_FALSE(desk.findChild<QPushButton *>("acceptChosen")->isEnabled());
 }
 
+TEST_F(DeskShown, WhatIsInDoubtAndUnevenTooIsMarkedInEitherList)
+{
+    review::JudgedPass pass = passOf(1, 0.6);
+    pass.judgement.verdicts.resize(1);
+    tolerance::Verdict &verdict = pass.judgement.verdicts.front();
+    verdict.status = tolerance::Status::In;
+    verdict.doubt = tolerance::Doubt{.gauge = 100};
+    verdict.uneven = true;
+    verdict.stepFromBelow = units::Length::millimetres(0.7);
+    desk.show({.items = review::queueOf({pass}), .names = {{1, "Blue"}}, .inDoubt = review::inDoubtOf(pass)}, {}, true);
+    for (const char *list : {"Waiting (1)", "In, but within the gauge's doubt (1)"}) {
+        choose("deskList", list);
+        ASSERT_EQ(model().rowCount(), 1) << list;
+        const QString finding = model().index(0, ItemModel::Finding).data().toString();
+        EXPECT_TRUE(finding.endsWith("in, but within the gauge's doubt; uneven, a step of 0.70 mm from the note below"))
+            << finding.toStdString() << ": said once";
+    }
+}
+
 TEST_F(DeskShown, WhereNoDoubtIsKnownThereIsNoColumnForIt)
 {
     showTwo();

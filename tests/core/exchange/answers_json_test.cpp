@@ -186,13 +186,19 @@ TEST(AnswersJson, reviewTellsTheDoubtOfAValueAndWhatIsInWithinIt)
     review::Item near = out;
     near.kind = review::Kind::Marginal;
     near.verdict.status = tolerance::Status::In;
-    const std::string text = reviewJson({out}, {near});
+    near.verdict.uneven = false;
+    review::Item uneven = near;
+    uneven.verdict.uneven = true;
+    const std::string text = reviewJson({out}, {near, uneven});
     const Json answer = Json::parse(text);
     EXPECT_EQ(answer["items"][0]["doubt_mm"], 0.5) << "k = 2";
     EXPECT_EQ(answer["items"][0]["probability_inside"], 0.25);
     ASSERT_EQ(answer["items"].size(), 1u) << "no item: nobody need decide about it";
-    ASSERT_EQ(answer["in_doubt"].size(), 1u);
+    ASSERT_EQ(answer["in_doubt"].size(), 2u);
+    EXPECT_FALSE(answer["items"][0].contains("uneven")) << "its kind says so";
     EXPECT_FALSE(answer["in_doubt"][0].contains("kind"));
+    EXPECT_EQ(answer["in_doubt"][0]["uneven"], false);
+    EXPECT_EQ(answer["in_doubt"][1]["uneven"], true);
     EXPECT_EQ(answer["in_doubt"][0]["value_mm"], 3.175);
     EXPECT_THAT(JsonSchema("review").faultsOf(text), IsEmpty());
 }

@@ -1,9 +1,13 @@
-// What is in, but within the doubt of its reading, stands beside the queue and is no item of it.
+// What is in, but within the doubt of its reading, stands beside the queue, uneven or not.
 #include "review/review.h"
 #include "tolerance/doubt.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <random>
 
 namespace hammerline::review {
 namespace {
@@ -72,7 +76,7 @@ TEST(ReviewDoubt, TheGaugeOfThePassDecidesAndAFinerOneLeavesNothingInDoubt)
     EXPECT_TRUE(inDoubtOf(passWith(0.02, {3.0, 3.8, 4.1, 2.2, 3.6}, setOf())).empty());
 }
 
-TEST(ReviewDoubt, WhatIsMarginalOrUnevenWaitsInTheQueueAlready)
+TEST(ReviewDoubt, WhatIsMarginalWaitsInTheQueueAlready)
 {
     auto set = setOf(tolerance::Rule::Guarded);
     set.entries[Quantity::LetOff].expandedUncertainty = Length::millimetres(0.3);
@@ -80,6 +84,50 @@ TEST(ReviewDoubt, WhatIsMarginalOrUnevenWaitsInTheQueueAlready)
     const auto pass = passWith(0.3, {3.0, 3.8, 3.9}, set);
     EXPECT_THAT(notesOf(itemsOf(pass)), ElementsAre(2, 3));
     EXPECT_TRUE(inDoubtOf(pass).empty());
+}
+
+TEST(ReviewDoubt, WhatIsInAndUnevenIsAnItemAndInDoubtAsWell)
+{
+    auto set = setOf();
+    set.entries[Quantity::LetOff].step = Length::millimetres(0.5);
+    auto pass = passWith(0.3, {3.0, 3.8, 3.9, 3.0, 4.1}, set);
+    const auto itemsAndDoubt = [&] { return std::pair(notesOf(itemsOf(pass)), notesOf(inDoubtOf(pass))); };
+    EXPECT_EQ(itemsAndDoubt(), (std::pair<std::vector<int>, std::vector<int>>({2, 4, 5}, {2, 3})));
+    EXPECT_TRUE(inDoubtOf(pass)[0].verdict.uneven);
+    EXPECT_FALSE(inDoubtOf(pass)[1].verdict.uneven);
+    decisions::Concession accepted;
+    accepted.quantity = Quantity::LetOff;
+    accepted.note = Note(2);
+    accepted.kind = Kind::Uneven;
+    accepted.value = Length::millimetres(3.8);
+    pass.decided.concessions = {accepted};
+    EXPECT_EQ(itemsAndDoubt(), (std::pair<std::vector<int>, std::vector<int>>({4, 5}, {2, 3})))
+        << "what is accepted as uneven is no surer inside";
+}
+
+// Twenty passes of invented values, many of them uneven: whoever goes by values, limits and gauge alone, and asks
+// neither the verdicts nor their doubt, comes to the same notes.
+TEST(ReviewDoubt, EveryPairThatIsInIsCountedByItsDistanceFromTheLimitsAlone)
+{
+    auto set = setOf();
+    set.entries[Quantity::LetOff].step = Length::millimetres(0.3);
+    const double doubt = 2 * std::hypot(0.3 / 2, 0.0005 / std::sqrt(3.0)); // of the gauge, and of digits of 0.001 mm
+    std::mt19937 random(20260302);
+    std::ptrdiff_t unevenToo = 0;
+    for (int round = 0; round < 20; ++round) {
+        std::vector<double> values;
+        std::vector<int> expected;
+        for (int note = 1; note <= 88; ++note) {
+            values.push_back(1.905 + 0.01 * static_cast<double>(random() % 220));
+            const double inside = std::min(values.back() - 2, 4 - values.back());
+            if (inside > 0 && inside < doubt)
+                expected.push_back(note);
+        }
+        const auto found = inDoubtOf(passWith(0.3, values, set));
+        EXPECT_EQ(notesOf(found), expected) << "round " << round;
+        unevenToo += std::ranges::count_if(found, [](const Item &item) { return item.verdict.uneven; });
+    }
+    EXPECT_GT(unevenToo, 100) << "else nothing is put to the test";
 }
 
 TEST(ReviewDoubt, NothingIsInDoubtBeforeItWasWeighed)
