@@ -1,5 +1,6 @@
 #include "charts/bars.h"
 
+#include "charts/inside/axis_title.h"
 #include "charts/inside/chart_legend.h"
 #include "charts/inside/chart_maker.h"
 #include "charts/inside/nice_axis.h"
@@ -22,7 +23,7 @@ constexpr int ticks = 6;
 constexpr double labelPart = 0.3;   ///< of the width, at most, for the names of the rows
 constexpr double leastRowEms = 2.2; ///< height of a row in heights of the type
 constexpr double mostRowEms = 4;
-constexpr double headEms = 3, footEms = 2.6;
+constexpr double headEms = 3, footEms = 2.6, oneFootEms = 1.4;
 constexpr std::size_t rowsOfPane = 12; ///< that a pane is always high enough for
 
 class BarsPainting {
@@ -37,22 +38,24 @@ public:
     {
         m_titleMore = moreThanALine(look.titleFont(), data.title);
         m_answerMore = moreThanALine(look.smallFont(), data.answer + tellRows(data.rows.size()));
-        const double head = headEms * m_em + m_titleMore + m_answerMore, foot = footEms * m_em;
+        double labels = 0, most = 0;
+        for (const BarsData::Row &row : data.rows)
+            labels = std::max(labels, m_metrics.horizontalAdvance(row.label));
+        const double left = std::min(labels, rect.width() * labelPart) + 2 * m_em;
+        m_plot.setRect(rect.left() + left, rect.top(), std::max(rect.width() - left - 6 * m_em, 1.0), 0);
+        m_axis = axisLines({data.axis}, m_metrics, m_plot.width() / 2 - m_em);
+        const double head = headEms * m_em + m_titleMore + m_answerMore;
+        const double foot = footEms * m_em + std::max(0.0, footHeight() - oneFootEms * m_em);
         const double room = std::max(rect.height() - head - foot, 0.0);
         const auto fitting = static_cast<std::size_t>(std::max(1.0, std::floor(room / (leastRowEms * m_em))));
         const std::size_t shown = std::min(fitting, data.rows.size());
         const auto drawn = static_cast<double>(std::max<std::size_t>(shown, 1));
         m_rowHeight = std::clamp(room / drawn, leastRowEms * m_em, mostRowEms * m_em);
         m_rows = std::span(data.rows).subspan(data.keepLast ? data.rows.size() - shown : 0, shown);
-        double labels = 0, most = 0;
-        for (const BarsData::Row &row : m_rows) {
-            labels = std::max(labels, m_metrics.horizontalAdvance(row.label));
+        for (const BarsData::Row &row : m_rows)
             most = std::max({most, row.first.value_or(0), row.second.value_or(0)});
-        }
         m_range = niceRange(0, most > 0 ? most : 1, ticks);
-        const double left = std::min(labels, rect.width() * labelPart) + 2 * m_em;
-        m_plot = QRectF(rect.left() + left, rect.top() + head, std::max(rect.width() - left - 6 * m_em, 1.0),
-                        m_rowHeight * drawn);
+        m_plot.setRect(m_plot.left(), rect.top() + head, m_plot.width(), m_rowHeight * drawn);
     }
 
     void paint()
@@ -82,6 +85,12 @@ private:
     [[nodiscard]] double legendHeight() const
     {
         return chartLegendHeight(legend(), m_look.smallFont(), m_plot.width() / 2);
+    }
+
+    /// Of the name of the axis and the legend beside it.
+    [[nodiscard]] double footHeight() const
+    {
+        return std::max(legendHeight(), (static_cast<double>(m_axis.size()) + 0.2) * m_em);
     }
 
     void paintTitle()
@@ -131,8 +140,11 @@ private:
                                QLocale().toString(value, 'f', m_range.decimals));
         }
         m_painter.setPen(m_look.palette.ink);
-        m_painter.drawText(QRectF(m_plot.left(), m_plot.bottom() + m_em * 1.1, m_plot.width(), m_em * 1.2),
-                           Qt::AlignRight | Qt::AlignVCenter, m_data.axis);
+        QRectF line(m_plot.left(), m_plot.bottom() + m_em * 1.1, m_plot.width(), m_em * 1.2);
+        for (const QString &words : m_axis) {
+            m_painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, words);
+            line.translate(0, m_em);
+        }
         m_painter.setPen(QPen(m_look.palette.line, m_look.line()));
         m_painter.drawLine(m_plot.topLeft(), m_plot.bottomLeft());
     }
@@ -168,6 +180,7 @@ private:
     QFontMetricsF m_metrics;
     double m_em;
     double m_titleMore = 0, m_answerMore = 0; ///< heights of further lines
+    QStringList m_axis{};                     ///< its name, in lines
     std::span<const BarsData::Row> m_rows{};
     NiceRange m_range{};
     double m_rowHeight = 0;

@@ -8,7 +8,6 @@
 #include <QChartView>
 #include <QEvent>
 #include <QFontInfo>
-#include <QResizeEvent>
 #include <QVBoxLayout>
 
 namespace hammerline::charts {
@@ -55,19 +54,6 @@ void ChartPane::changeEvent(QEvent *event)
         rebuild();
 }
 
-void ChartPane::resizeEvent(QResizeEvent *event)
-{
-    QWidget::resizeEvent(event);
-    if (event->size().width() != event->oldSize().width())
-        fitTitle();
-}
-
-void ChartPane::fitTitle()
-{
-    const ChartLook look = lookOf(*this);
-    wrapTitle(*m_view->chart(), m_data, look, width() - 4 * look.pixelSize); // what the chart keeps free at its sides
-}
-
 void ChartPane::rebuild()
 {
     MadeChart made = makeChart(m_data, lookOf(*this));
@@ -77,7 +63,6 @@ void ChartPane::rebuild()
     connect(m_layer, &ChartLayer::noteTold, this, &ChartPane::noteTold);
     const QChart *old = m_view->chart();
     m_view->setChart(made.chart.release()); // which the view owns from here on; the old one it lets go
-    fitTitle();
     m_view->setBackgroundBrush(wording::paletteFor(*this).paper);
     m_view->setAccessibleName(titleOf(m_data));
     m_view->setAccessibleDescription(answerOf(m_data));

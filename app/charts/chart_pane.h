@@ -31,11 +31,9 @@ signals:
 
 protected:
     void changeEvent(QEvent *event) override;
-    void resizeEvent(QResizeEvent *event) override;
 
 private:
     void rebuild();
-    void fitTitle();
     ChartData m_data;
     std::optional<keyboard::Note> m_selected{};
     QChartView *m_view;            ///< a child widget

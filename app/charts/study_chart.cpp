@@ -70,7 +70,7 @@ QString rangesAnswer(const StudyChartData &data)
             sum += rangeOf(valuesOf(data, note, person));
         const double mean = sum / static_cast<double>(notes.size());
         widest = std::max(widest, mean);
-        means << tr("%1 %2").arg(QString::fromStdString(person), shownText(mean, data, 1));
+        means << tr("%1 %2").arg(shortName(QString::fromStdString(person)), shownText(mean, data, 1));
     }
     const QString answer = tr("Mean range: %1.").arg(means.join(QStringLiteral(", ")));
     const auto tolerance = narrowestTolerance(data);

@@ -1,5 +1,7 @@
 #include "charts/study_pane.h"
 
+#include "charts/inside/axis_title.h"
+
 #include <QFontInfo>
 #include <QLineF>
 #include <QMouseEvent>
@@ -39,7 +41,8 @@ const PlacedNote *StudyPane::at(QPointF place) const
 void StudyPane::mouseMoveEvent(QMouseEvent *event)
 {
     const PlacedNote *pointedAt = at(event->position());
-    setToolTip(pointedAt ? pointedAt->story : QString());
+    const bool isShort = shortName(m_data.subject) != m_data.subject;
+    setToolTip(pointedAt ? pointedAt->story : isShort ? m_data.subject : QString());
 }
 
 void StudyPane::mousePressEvent(QMouseEvent *event)

@@ -118,8 +118,10 @@ ChartLayer *fillAgreementChart(QChart &chart, const ChartData &data, const Chart
     const auto halfWidth = narrowestHalfWidth(notes);
     const Ranges ranges = rangesOf(notes, comparison, halfWidth);
     const QString unit = wording::unitText(catalogue::infoOf(data.quantity).dimension, data.form);
-    auto *x = addAxis(chart, Qt::AlignBottom, tr("Mean of both, %1").arg(axisTitle(data)), look);
-    auto *y = addAxis(chart, Qt::AlignLeft, tr("%1 less %2 (%3)").arg(nowParty(data), beforeParty(data), unit), look);
+    auto *x = addAxis(chart, Qt::AlignBottom, {tr("Mean of both, %1").arg(axisTitle(data))}, look);
+    const AxisTitle less{tr("%1 less %2 (%3)").arg(QStringLiteral("%1"), QStringLiteral("%2"), unit),
+                         {nowParty(data), beforeParty(data)}};
+    auto *y = addAxis(chart, Qt::AlignLeft, less, look);
     apply(ranges.x, *x);
     apply(ranges.y, *y);
     const Plot plot{chart, look, x, y};

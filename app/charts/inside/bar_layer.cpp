@@ -90,14 +90,16 @@ void BarLayer::hoverMoveEvent(QGraphicsSceneHoverEvent *event)
 {
     const PiledNote *note = noteAt(event->pos());
     const QString story = note ? note->story : QString();
-    if (story == toolTip())
+    setToolTip(note ? story : axisTitleAt(event->pos()));
+    if (story == m_told)
         return;
-    setToolTip(story);
+    m_told = story;
     emit noteTold(story);
 }
 
 void BarLayer::hoverLeaveEvent(QGraphicsSceneHoverEvent *)
 {
+    m_told.clear();
     setToolTip({});
     emit noteTold({});
 }

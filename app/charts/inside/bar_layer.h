@@ -40,6 +40,7 @@ private:
     void paintEdges(QPainter &painter) const;
     std::vector<Bar> m_bars;
     bool m_withBefore;
+    QString m_told{};            ///< of the note pointed at
     std::vector<double> m_edges; ///< limits, drawn over the bars
 };
 

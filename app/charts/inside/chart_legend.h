@@ -1,5 +1,5 @@
 #pragma once
-// One row of explanations along the foot of a chart, in the charts' own shapes.
+// Explanations along the foot of a chart, in the charts' own shapes, in as many rows as they need; none is cut.
 
 #include <QFont>
 #include <QRectF>

@@ -1,16 +1,14 @@
 #include "charts/inside/chart_maker.h"
 
+#include "charts/inside/fit_titles.h"
 #include "charts/inside/mark_layer.h"
 #include "wording/wording.h"
 
 #include <QCategoryAxis>
 #include <QChart>
 #include <QCoreApplication>
-#include <QFontMetricsF>
 #include <QLegend>
 #include <QValueAxis>
-
-#include <limits>
 
 namespace hammerline::charts {
 
@@ -34,30 +32,6 @@ QFont ChartLook::titleFont() const
 
 namespace {
 
-/// As HTML; a word that is wider than a line has it to itself.
-QString inLines(const QString &text, const QFont &font, double width)
-{
-    const QFontMetricsF metrics(font);
-    QStringList lines;
-    for (const QString &word : text.split(' '))
-        if (lines.isEmpty() || metrics.horizontalAdvance(lines.back() + ' ' + word) > width)
-            lines << word;
-        else
-            lines.back() += ' ' + word;
-    for (QString &line : lines)
-        line = line.toHtmlEscaped();
-    return lines.join(QStringLiteral("<br>"));
-}
-
-QString richTitle(const ChartData &data, const ChartLook &look, double width)
-{
-    QFont plain = look.titleFont();
-    plain.setBold(false);
-    const QString subject = data.subject.isEmpty() ? QString() : data.subject + QStringLiteral(": ");
-    return QStringLiteral("%1<br><span style=\"font-weight:normal\">%2</span>")
-        .arg(inLines(subject + titleOf(data), look.titleFont(), width), inLines(answerOf(data), plain, width));
-}
-
 void dress(QChart &chart, const ChartData &data, const ChartLook &look)
 {
     chart.setAnimationOptions(QChart::NoAnimation);
@@ -67,9 +41,14 @@ void dress(QChart &chart, const ChartData &data, const ChartLook &look)
     chart.setBackgroundPen(Qt::NoPen);
     chart.setBackgroundRoundness(0);
     chart.legend()->hide();
-    wrapTitle(chart, data, look, std::numeric_limits<double>::infinity());
     chart.setTitleFont(look.titleFont());
     chart.setTitleBrush(look.palette.ink);
+}
+
+ChartHead headOf(const ChartData &data)
+{
+    const QString subject = data.subject.isEmpty() ? QString() : data.subject + QStringLiteral(": ");
+    return {subject + titleOf(data), answerOf(data)};
 }
 
 ChartLayer *fill(QChart &chart, const ChartData &data, const ChartLook &look)
@@ -91,9 +70,9 @@ ChartLayer *fill(QChart &chart, const ChartData &data, const ChartLook &look)
 
 } // namespace
 
-void dressAxis(QAbstractAxis &axis, const QString &title, const ChartLook &look)
+void dressAxis(QAbstractAxis &axis, const AxisTitle &title, const ChartLook &look)
 {
-    axis.setTitleText(title);
+    setTitle(axis, title);
     axis.setTitleFont(look.smallFont());
     axis.setTitleBrush(look.palette.ink);
     axis.setLabelsFont(look.smallFont());
@@ -103,7 +82,7 @@ void dressAxis(QAbstractAxis &axis, const QString &title, const ChartLook &look)
     axis.setShadesVisible(false);
 }
 
-QValueAxis *addAxis(QChart &chart, Qt::Alignment side, const QString &title, const ChartLook &look)
+QValueAxis *addAxis(QChart &chart, Qt::Alignment side, const AxisTitle &title, const ChartLook &look)
 {
     auto *axis = new QValueAxis;
     chart.addAxis(axis, side);
@@ -122,23 +101,25 @@ QCategoryAxis *addNoteAxis(QChart &chart, const keyboard::Compass &compass, cons
         if (keyboard::Note(number).midi() % 12 == 0 || number == first)
             axis->append(wording::nameOf(keyboard::Note(number)), number);
     axis->setRange(first - 1, last + 1);
+    keepFirstName(*axis);
     chart.addAxis(axis, Qt::AlignBottom);
-    dressAxis(*axis, QCoreApplication::translate("charts", "Note"), look);
+    dressAxis(*axis, {QCoreApplication::translate("charts", "Note")}, look);
     return axis;
-}
-
-void wrapTitle(QChart &chart, const ChartData &data, const ChartLook &look, double width)
-{
-    if (const QString title = richTitle(data, look, width); title != chart.title())
-        chart.setTitle(title);
 }
 
 MadeChart makeChart(const ChartData &data, const ChartLook &look)
 {
+    const ChartData shown = withShortNames(data, nameLetters);
     MadeChart made;
     made.chart = std::make_unique<QChart>();
-    dress(*made.chart, data, look);
-    made.layer = fill(*made.chart, data, look);
+    dress(*made.chart, shown, look);
+    ChartData drawn = shown; // the title of an axis keeps people's names whole and shows what it has room for
+    drawn.nowPerson = data.nowPerson, drawn.beforePerson = data.beforePerson;
+    made.layer = fill(*made.chart, drawn, look);
+    const ChartHead whole = headOf(data);
+    if (whole.question != headOf(shown).question || whole.answer != headOf(shown).answer)
+        made.chart->setToolTip(whole.question + '\n' + whole.answer);
+    keepTitlesFitted(*made.chart, headOf(shown), headOf(withShortNames(data, fewNameLetters)), look);
     return made;
 }
 

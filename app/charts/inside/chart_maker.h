@@ -2,6 +2,7 @@
 // From data to a QChart: band, lines and axes by Qt Charts; marks, bars and legend by layers of our own on top, because
 // they need shapes that Qt Charts has not got and must stay vectors on paper.
 
+#include "charts/inside/axis_title.h"
 #include "charts/inside/plotted.h"
 
 #include <QFont>
@@ -34,9 +35,8 @@ struct MadeChart {
     std::unique_ptr<QChart> chart;
     ChartLayer *layer = nullptr; ///< a child of the chart; null where there is nothing to show
 };
+/// Its titles follow its size (fit_titles.h); of names of any length so much is shown as leaves room for the rest.
 [[nodiscard]] MadeChart makeChart(const ChartData &data, const ChartLook &look);
-/// Subject, question and answer in lines no wider than `width`; Qt Charts would cut them and drop the answer.
-void wrapTitle(QChart &chart, const ChartData &data, const ChartLook &look, double width);
 
 /// The kinds; the chart already has title, ground and fonts.
 [[nodiscard]] ChartLayer *fillKeyboardChart(QChart &chart, const ChartData &data, const ChartLook &look);
@@ -48,7 +48,7 @@ void wrapTitle(QChart &chart, const ChartData &data, const ChartLook &look, doub
 /// The notes of the compass, named at each C.
 [[nodiscard]] QCategoryAxis *addNoteAxis(QChart &chart, const keyboard::Compass &compass, const ChartLook &look);
 /// An axis in the look of the house, owned by the chart.
-[[nodiscard]] QValueAxis *addAxis(QChart &chart, Qt::Alignment side, const QString &title, const ChartLook &look);
-void dressAxis(QAbstractAxis &axis, const QString &title, const ChartLook &look);
+[[nodiscard]] QValueAxis *addAxis(QChart &chart, Qt::Alignment side, const AxisTitle &title, const ChartLook &look);
+void dressAxis(QAbstractAxis &axis, const AxisTitle &title, const ChartLook &look);
 
 } // namespace hammerline::charts

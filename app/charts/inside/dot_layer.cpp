@@ -136,10 +136,10 @@ const Dot *DotLayer::nearest(QPointF place) const
 void DotLayer::hoverMoveEvent(QGraphicsSceneHoverEvent *event)
 {
     const Dot *dot = nearest(event->pos());
+    setToolTip(dot ? dot->story : axisTitleAt(event->pos()));
     if (dot == m_pointedAt)
         return;
     m_pointedAt = dot;
-    setToolTip(dot ? dot->story : QString());
     update();
     emit noteTold(dot ? dot->story : QString());
 }

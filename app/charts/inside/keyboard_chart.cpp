@@ -84,7 +84,7 @@ public:
           m_ladders(laddersOf(data)),
           m_range(valueRange(m_points, m_ladders))
     {
-        m_y = addAxis(chart, Qt::AlignLeft, axisTitle(data), look);
+        m_y = addAxis(chart, Qt::AlignLeft, {axisTitle(data)}, look);
         apply(m_range, *m_y);
         m_x = addNoteAxis(chart, data.compass, look);
     }

@@ -1,6 +1,7 @@
 #include "charts/inside/mark_layer.h"
 
 #include "charts/inside/chart_marks.h"
+#include "charts/inside/fit_titles.h"
 
 #include <QChart>
 #include <QFontMetricsF>
@@ -37,6 +38,11 @@ QRectF ChartLayer::boundingRect() const
 QPointF ChartLayer::at(double x, double y) const
 {
     return m_chart.mapToPosition({x, y}, &m_series);
+}
+
+QString ChartLayer::axisTitleAt(QPointF place) const
+{
+    return charts::axisTitleAt(m_chart, place);
 }
 
 QRectF ChartLayer::plotArea() const
@@ -136,10 +142,10 @@ const Plotted *MarkLayer::nearest(QPointF place) const
 void MarkLayer::hoverMoveEvent(QGraphicsSceneHoverEvent *event)
 {
     const Plotted *point = nearest(event->pos());
+    setToolTip(point ? point->story : axisTitleAt(event->pos()));
     if (point == m_pointedAt)
         return;
     m_pointedAt = point;
-    setToolTip(point ? point->story : QString());
     update();
     emit noteTold(point ? point->story : QString());
 }

@@ -29,6 +29,8 @@ protected:
     virtual void paintContent(QPainter &painter) = 0;
     [[nodiscard]] QPointF at(double x, double y) const;
     [[nodiscard]] QRectF plotArea() const;
+    /// In its tooltip the title of an axis is whole, whatever the axis has room for.
+    [[nodiscard]] QString axisTitleAt(QPointF place) const;
     [[nodiscard]] const ChartLook &look() const { return m_look; }
     [[nodiscard]] std::optional<keyboard::Note> selected() const { return m_selected; }
 

@@ -99,7 +99,8 @@ ChartLayer *fillMovedChart(QChart &chart, const ChartData &data, const ChartLook
     const auto notes = changedNotes(data);
     const auto told = data.toldApart ? std::optional(shownFigure(*data.toldApart, data)) : std::nullopt;
     const NiceRange range = rangeOf(notes, told);
-    auto *y = addAxis(chart, Qt::AlignLeft, tr("Change of %1").arg(axisTitle(data)), look);
+    auto *y =
+        addAxis(chart, Qt::AlignLeft, {axisTitle(tr("Change of %1").arg(wording::nameOf(data.quantity)), data)}, look);
     apply(range, *y);
     const Plot plot{chart, look, addNoteAxis(chart, data.compass, look), y};
     DotLayer::Content content;

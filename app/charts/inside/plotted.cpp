@@ -1,5 +1,6 @@
 #include "charts/inside/plotted.h"
 
+#include "charts/inside/axis_title.h"
 #include "wording/wording.h"
 
 #include <QCoreApplication>
@@ -125,8 +126,20 @@ QString beforeName(const ChartData &data)
 
 QString axisTitle(const ChartData &data)
 {
+    return axisTitle(wording::nameOf(data.quantity), data);
+}
+
+QString axisTitle(const QString &measure, const ChartData &data)
+{
     return QCoreApplication::translate("charts", "%1 (%2)")
-        .arg(wording::nameOf(data.quantity), wording::unitText(catalogue::infoOf(data.quantity).dimension, data.form));
+        .arg(measure, wording::unitText(catalogue::infoOf(data.quantity).dimension, data.form));
+}
+
+ChartData withShortNames(ChartData data, int most)
+{
+    for (QString *name : {&data.nowName, &data.beforeName, &data.subject, &data.nowPerson, &data.beforePerson})
+        *name = shortName(*name, most);
+    return data;
 }
 
 } // namespace hammerline::charts

@@ -35,7 +35,11 @@ using Ladder = std::vector<Rung>;
 
 [[nodiscard]] QString nowName(const ChartData &data);
 [[nodiscard]] QString beforeName(const ChartData &data);
-/// "Let-off (mm)".
+/// "Let-off (mm)", or of another measure of the quantity "Change of Let-off (mm)": the unit stands at the end.
 [[nodiscard]] QString axisTitle(const ChartData &data);
+[[nodiscard]] QString axisTitle(const QString &measure, const ChartData &data);
+
+/// Names that people gave as they are drawn (shortName), of so many letters.
+[[nodiscard]] ChartData withShortNames(ChartData data, int most);
 
 } // namespace hammerline::charts

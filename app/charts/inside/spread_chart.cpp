@@ -58,10 +58,10 @@ public:
     {
         m_judged = std::ranges::any_of(m_points, [](const Plotted &point) { return point.target.has_value(); });
         makeBars();
-        const QString xTitle =
-            m_judged ? QCoreApplication::translate("charts", "%1, from target").arg(axisTitle(data)) : axisTitle(data);
-        m_x = addAxis(chart, Qt::AlignBottom, xTitle, look);
-        m_y = addAxis(chart, Qt::AlignLeft, QCoreApplication::translate("charts", "Notes"), look);
+        const QString name = wording::nameOf(data.quantity);
+        const QString measure = m_judged ? QCoreApplication::translate("charts", "%1, from target").arg(name) : name;
+        m_x = addAxis(chart, Qt::AlignBottom, {axisTitle(measure, data)}, look);
+        m_y = addAxis(chart, Qt::AlignLeft, {QCoreApplication::translate("charts", "Notes")}, look);
         apply(m_range, *m_x);
         m_counts = niceRange(0, std::max(highest(), 1) * 1.05, yTicks);
         m_counts.step = std::max(m_counts.step, 1.0);

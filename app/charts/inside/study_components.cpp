@@ -47,6 +47,17 @@ void paintWhisker(StudyFrame &frame, const Component &component, double y, doubl
     }
 }
 
+QString figureOf(const Component &component, const StudyChartData &data)
+{
+    return sdText(component.sd, catalogue::infoOf(data.quantity).dimension, data.form);
+}
+
+/// Where the rows are too low for two lines.
+QString besideName(const QString &name, const QString &figure)
+{
+    return QCoreApplication::translate("desktop_charts", "%1: %2").arg(name, figure);
+}
+
 void paintComponent(StudyFrame &frame, const Component &component, const QRectF &row, double names)
 {
     const double end = frame.x(shown(component.sd, frame.data));
@@ -57,9 +68,12 @@ void paintComponent(StudyFrame &frame, const Component &component, const QRectF 
     paintWhisker(frame, component, row.center().y(), std::min(row.height() * 0.15, frame.look.pixelSize * 0.6));
     const QRectF name(frame.plot().left() - names, row.center().y() - frame.lineHeight(), names - frame.look.pixelSize,
                       frame.lineHeight());
+    const QString figure = figureOf(component, frame.data);
+    if (row.height() < 2 * frame.lineHeight())
+        return frame.write(name.translated(0, frame.lineHeight() / 2), Qt::AlignRight | Qt::AlignVCenter,
+                           besideName(component.name, figure), false);
     frame.write(name, Qt::AlignRight | Qt::AlignVCenter, component.name, false);
-    frame.write(name.translated(0, frame.lineHeight()), Qt::AlignRight | Qt::AlignVCenter,
-                sdText(component.sd, catalogue::infoOf(frame.data.quantity).dimension, frame.data.form));
+    frame.write(name.translated(0, frame.lineHeight()), Qt::AlignRight | Qt::AlignVCenter, figure);
 }
 
 std::vector<LegendEntry> legendOf(const StudyFrame &frame, double width)
@@ -91,7 +105,6 @@ void paintStudyComponents(StudyFrame &frame)
     const auto components = componentsOf(frame.data);
     double names = 0, largest = 0, highest = 0;
     for (const Component &component : components) {
-        names = std::max(names, frame.widthOf(component.name) + frame.look.pixelSize * 1.5);
         largest = std::max(largest, shown(component.sd, frame.data));
         highest = std::max(highest, shown(component.interval.high, frame.data));
     }
@@ -100,6 +113,13 @@ void paintStudyComponents(StudyFrame &frame)
     const double width = std::min(highest, farthest * largest);
     const NiceRange range = niceRange(0, heightFor(width, fills), ticks);
     frame.addLegend(legendOf(frame, range.to));
+    const bool low = frame.plot().height() / components.size() < (2 + 0.6) * frame.lineHeight(); // with the axis below
+    for (const Component &component : components) {
+        const QString figure = figureOf(component, frame.data);
+        const double name = frame.widthOf(low ? besideName(component.name, figure) : component.name);
+        names =
+            std::max({names, name + frame.look.pixelSize * 1.5, frame.widthOf(figure) + frame.look.pixelSize * 1.5});
+    }
     frame.keepLeft(names);
     frame.addHorizontalAxis(
         range, QCoreApplication::translate("desktop_charts", "Standard deviation (%1)").arg(unitOf(frame.data)));

@@ -58,7 +58,6 @@ double StudyFrame::widthOf(const QString &text) const
 
 void StudyFrame::addHead()
 {
-    const QString subject = data.subject.isEmpty() ? QString() : data.subject + QStringLiteral(": ");
     const auto line = [this](const QFont &font, const QString &text) {
         painter.setFont(font);
         painter.setPen(look.palette.ink);
@@ -68,7 +67,8 @@ void StudyFrame::addHead()
                          Qt::TextWordWrap | Qt::AlignHCenter, text);
         m_plot.setTop(m_plot.top() + needs.height());
     };
-    line(look.titleFont(), subject + titleOf(data));
+    line(look.titleFont(),
+         shortName(data.subject) + (data.subject.isEmpty() ? QString() : QStringLiteral(": ")) + titleOf(data));
     QFont plain = look.titleFont();
     plain.setBold(false);
     line(plain, answerOf(data));
@@ -90,6 +90,15 @@ void StudyFrame::write(const QRectF &into, int flags, const QString &text, bool 
     painter.drawText(into, flags | Qt::TextSingleLine, text);
 }
 
+void StudyFrame::writeLines(const QRectF &into, const QStringList &lines)
+{
+    QRectF place = into;
+    for (const QString &line : lines) {
+        write(place, Qt::AlignCenter | Qt::TextDontClip, line, false);
+        place.translate(0, lineHeight());
+    }
+}
+
 void StudyFrame::addVerticalAxis(const NiceRange &range, const QString &title)
 {
     m_up = range;
@@ -97,18 +106,24 @@ void StudyFrame::addVerticalAxis(const NiceRange &range, const QString &title)
     const auto figureOf = [&](double tick) { return wording::numberText(tick, range.decimals, data.form); };
     for (const double tick : ticksOf(range))
         figures = std::max(figures, widthOf(figureOf(tick)));
+    const QStringList lines = axisLines({title}, QFontMetricsF(look.smallFont()), m_plot.height());
     painter.save();
     painter.translate(m_plot.left(), m_plot.center().y());
     painter.rotate(-90);
-    write(QRectF(-m_plot.height() / 2, 0, m_plot.height(), lineHeight()), Qt::AlignCenter, title, false);
+    writeLines({-m_plot.height() / 2, 0, m_plot.height(), lineHeight()}, lines);
     painter.restore();
-    keepLeft(lineHeight() * 1.5 + figures + look.pixelSize * 0.5);
+    keepLeft(lineHeight() * (static_cast<double>(lines.size()) + 0.5) + figures + look.pixelSize * 0.5);
     for (const double tick : ticksOf(range)) {
         painter.setPen(QPen(look.palette.faintLine, look.line() * 0.75));
         painter.drawLine(QPointF(m_plot.left(), y(tick)), QPointF(m_plot.right(), y(tick)));
-        write(QRectF(m_plot.left() - figures - look.pixelSize * 0.5, y(tick) - lineHeight() / 2, figures, lineHeight()),
-              Qt::AlignRight | Qt::AlignVCenter, figureOf(tick));
     }
+    const auto ticks = ticksOf(range);
+    const double apart = m_plot.height() / std::max(1.0, static_cast<double>(ticks.size()) - 1);
+    const auto every = static_cast<std::size_t>(std::max(1.0, std::ceil(lineHeight() / std::max(apart, 1.0))));
+    for (std::size_t tick = 0; tick < ticks.size(); tick += every)
+        write(QRectF(m_plot.left() - figures - look.pixelSize * 0.5, y(ticks[tick]) - lineHeight() / 2, figures,
+                     lineHeight()),
+              Qt::AlignRight | Qt::AlignVCenter, figureOf(ticks[tick]));
     painter.setPen(QPen(look.palette.line, look.line()));
     painter.drawLine(m_plot.topLeft(), m_plot.bottomLeft());
 }
@@ -116,9 +131,9 @@ void StudyFrame::addVerticalAxis(const NiceRange &range, const QString &title)
 void StudyFrame::addHorizontalAxis(const NiceRange &range, const QString &title)
 {
     m_across = range;
-    keepFoot(2.6);
-    write(QRectF(m_plot.left(), m_plot.bottom() + lineHeight() * 1.4, m_plot.width(), lineHeight()), Qt::AlignCenter,
-          title, false);
+    const QStringList lines = axisLines({title}, QFontMetricsF(look.smallFont()), m_plot.width());
+    keepFoot(static_cast<double>(lines.size()) + 1.6);
+    writeLines({m_plot.left(), m_plot.bottom() + lineHeight() * 1.4, m_plot.width(), lineHeight()}, lines);
     for (const double tick : ticksOf(range)) {
         painter.setPen(QPen(look.palette.faintLine, look.line() * 0.75));
         painter.drawLine(QPointF(x(tick), m_plot.top()), QPointF(x(tick), m_plot.bottom()));
@@ -205,7 +220,7 @@ std::vector<LegendEntry> legendOfPeople(const StudyChartData &data, const ChartL
     const auto people = peopleOf(data);
     for (std::size_t person = 0; person < people.size(); ++person)
         entries.push_back(
-            {QString::fromStdString(people[person]), [person, look](QPainter &painter, const QRectF &box) {
+            {shortName(QString::fromStdString(people[person])), [person, look](QPainter &painter, const QRectF &box) {
                  drawPerson(painter, person, box.center(), look.markSize(), look);
              }});
     return entries;

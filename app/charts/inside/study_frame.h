@@ -23,7 +23,7 @@ public:
     /// Room for a line of names below the plot.
     void keepFoot(double lines) { m_plot.setBottom(m_plot.bottom() - lines * lineHeight()); }
     void keepLeft(double width) { m_plot.setLeft(m_plot.left() + width); }
-    /// With its grid, its figures and its title, at the left.
+    /// With its grid, its figures and its title, at the left; the title in as many lines as the axis is long for.
     void addVerticalAxis(const NiceRange &range, const QString &title);
     /// The same below.
     void addHorizontalAxis(const NiceRange &range, const QString &title);
@@ -48,6 +48,8 @@ public:
     std::vector<PlacedNote> placed{}; ///< so far
 
 private:
+    /// Centred, a line below the other, the first at the top of `into`.
+    void writeLines(const QRectF &into, const QStringList &lines);
     QRectF m_plot;
     NiceRange m_across{}, m_up{};
 };

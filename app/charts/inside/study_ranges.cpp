@@ -5,6 +5,7 @@
 #include "wording/wording.h"
 
 #include <QCoreApplication>
+#include <QFontMetricsF>
 
 #include <algorithm>
 
@@ -54,8 +55,10 @@ void paintPanel(StudyFrame &frame, const std::string &person, const QRectF &pane
     frame.painter.drawLine(QPointF(panel.left(), frame.y(mean)), QPointF(panel.right(), frame.y(mean)));
     frame.painter.setPen(QPen(frame.look.palette.line, frame.look.line()));
     frame.painter.drawLine(panel.topRight(), panel.bottomRight());
-    frame.write(QRectF(panel.left(), panel.bottom() + frame.lineHeight() * 0.2, panel.width(), frame.lineHeight()),
-                Qt::AlignCenter, QString::fromStdString(person), false);
+    const QRectF foot(panel.left(), panel.bottom() + frame.lineHeight() * 0.2, panel.width(), frame.lineHeight());
+    const QString name = QFontMetricsF(frame.look.smallFont())
+                             .elidedText(shortName(QString::fromStdString(person)), Qt::ElideRight, foot.width());
+    frame.write(foot, Qt::AlignCenter, name, false);
 }
 
 std::vector<LegendEntry> legendOf(const StudyFrame &frame, double height)

@@ -85,9 +85,9 @@ public:
 
     ChartLayer *fill()
     {
-        const QString y =
-            m_limits ? tr("Mean of %1, from target").arg(axisTitle(m_data)) : tr("Mean of %1").arg(axisTitle(m_data));
-        auto *values = addAxis(m_chart, Qt::AlignLeft, y, m_look);
+        const QString mean =
+            (m_limits ? tr("Mean of %1, from target") : tr("Mean of %1")).arg(wording::nameOf(m_data.quantity));
+        auto *values = addAxis(m_chart, Qt::AlignLeft, {axisTitle(mean, m_data)}, m_look);
         apply(m_range, *values);
         const Plot plot{m_chart, m_look, addTimeAxis(), values};
         if (m_limits)
@@ -140,7 +140,7 @@ private:
     {
         auto *axis = new QDateTimeAxis;
         m_chart.addAxis(axis, Qt::AlignBottom);
-        dressAxis(*axis, tr("Day of the pass"), m_look);
+        dressAxis(*axis, {tr("Day of the pass")}, m_look);
         axis->setFormat(QStringLiteral("yyyy-MM-dd"));
         axis->setTickCount(7);
         if (!m_data.trends.empty())
@@ -164,7 +164,7 @@ private:
         const analysis::Trend &trend = m_data.trends[index];
         const bool whole = trend.section.empty();
         const QString name = whole ? tr("whole, with the interval of its change since the first pass")
-                                   : QString::fromStdString(trend.section);
+                                   : shortName(QString::fromStdString(trend.section));
         const QPen pen = plot.pen(whole ? m_look.palette.ink : m_look.palette.quiet, whole ? 2.5 : 1.5,
                                   styles[index % styles.size()]);
         QList<QPointF> line;
@@ -220,7 +220,7 @@ private:
                     line << QPointF(momentOf(point), *humidity);
         if (line.size() < 2)
             return;
-        auto *axis = addAxis(m_chart, Qt::AlignRight, tr("Relative humidity (%)"), m_look);
+        auto *axis = addAxis(m_chart, Qt::AlignRight, {tr("Relative humidity (%)")}, m_look);
         axis->setRange(0, 100);
         axis->setTickCount(6);
         axis->setLabelFormat(QStringLiteral("%.0f"));

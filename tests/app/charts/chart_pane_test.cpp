@@ -8,6 +8,7 @@
 #include <QApplication>
 #include <QChart>
 #include <QChartView>
+#include <QGraphicsItem>
 #include <QLineSeries>
 #include <QSignalSpy>
 #include <QTest>
@@ -84,6 +85,26 @@ TEST_F(PaneTest, QuestionAndAnswerAreThereForTheScreenReader)
 {
     EXPECT_EQ(view()->accessibleName(), titleOf(data));
     EXPECT_EQ(view()->accessibleDescription(), answerOf(data));
+}
+
+TEST_F(PaneTest, ANameThatItsAxisHasNoRoomForIsWholeInTheTooltip)
+{
+    data.before = data.now;
+    data.question = Question::DoTheyAgree;
+    data.nowPerson = QString("Ada Example ").repeated(20), data.beforePerson = "Ben";
+    pane.setData(data);
+    QCoreApplication::processEvents();
+    const auto tells = [this](const QPoint &place, const QString &text) {
+        QTest::mouseMove(view()->viewport(), place + QPoint(1, 1));
+        QTest::mouseMove(view()->viewport(), place);
+        QCoreApplication::processEvents();
+        for (const QGraphicsItem *item : view()->scene()->items())
+            if (item->toolTip().contains(text))
+                return true;
+        return false;
+    };
+    EXPECT_TRUE(tells({12, 260}, data.nowPerson + " less Ben (mm)"));
+    EXPECT_TRUE(tells({600, 10}, "Do Ben and " + data.nowPerson + " agree on let-off?"));
 }
 
 TEST_F(PaneTest, AnotherThemeRedrawsTheChart)
