@@ -5,9 +5,9 @@
 #include "record_pdf/record_input.h"
 #include "record_pdf/record_pdf.h"
 #include "seal/workshop_key.h"
+#include "wording/plain_name.h"
 
 #include <QCoreApplication>
-#include <QRegularExpression>
 
 namespace hammerline::main_window {
 
@@ -69,9 +69,7 @@ outcome::Outcome<std::optional<record_pdf::ReplacedRecord>> writeRecord(sale_rec
 
 QString proposedName(const instrument::Instrument &instrument, const QString &what)
 {
-    static const QRegularExpression notPlain("[^\\p{L}\\p{N}]+");
-    QString name = QString::fromStdString(instrument.name).toLower().replace(notPlain, "-");
-    return name + '-' + what;
+    return wording::plainName(QString::fromStdString(instrument.name)) + '-' + what;
 }
 
 } // namespace hammerline::main_window

@@ -3,6 +3,7 @@
 #include "exchange/exchange.h"
 #include "exchange/trials_csv.h"
 #include "wording/palette.h"
+#include "wording/plain_name.h"
 #include "wording/wording.h"
 #include "wording/wrap_row.h"
 
@@ -23,6 +24,14 @@ using logbook::PlannedStudy;
 namespace {
 
 constexpr int fewestLetters = 60; ///< of a line that is still read with ease
+
+/// Nobody put it where it is: what is typed while a study is taken is its next value, and no press of a button that
+/// only came first.
+bool hasChanceFocus(const QWidget &desk, const QWidget *list)
+{
+    const QWidget *now = desk.window()->focusWidget();
+    return now == nullptr || now->isAncestorOf(&desk) || (desk.isAncestorOf(now) && now != list);
+}
 
 } // namespace
 
@@ -121,8 +130,11 @@ void StudyDesk::makeList()
 void StudyDesk::show(const StudyPlace &place)
 {
     m_place = place;
+    const bool before = blind();
     fillList();
     showChosen();
+    if (takesReadings() && !before && hasChanceFocus(*this, m_list))
+        m_taking->focusField();
 }
 
 QStringList StudyDesk::textsOf(const PlannedStudy &study) const
@@ -208,6 +220,11 @@ void StudyDesk::showEvent(QShowEvent *event)
 {
     QWidget::showEvent(event);
     tellWhatIsAsked();
+    const auto giveFocus = [this] {
+        if (takesReadings() && hasChanceFocus(*this, m_list))
+            m_taking->focusField();
+    };
+    QMetaObject::invokeMethod(this, giveFocus, Qt::QueuedConnection); // when the page before let go of it
 }
 
 void StudyDesk::hideEvent(QHideEvent *event)
@@ -277,23 +294,29 @@ void StudyDesk::strike()
     emit written();
 }
 
-/// By what it shows, so that the three of a study do not take each other's place.
+/// Of the gauge, the quantity and the day, and by what it shows, so that no chart of any study takes another's place.
 QString StudyDesk::proposedName() const
 {
+    const auto study = chosen();
+    const auto name = [&](const QString &what) {
+        return tr("%1-%2-study-%3-%4.svg")
+            .arg(wording::plainName(QString::fromStdString(study->gauge.name)),
+                 wording::plainName(wording::nameOf(study->quantity)), dayOf(*study), what);
+    };
     switch (m_findings->chart().question) {
     case charts::StudyQuestion::ValuesByNoteAndPerson:
-        return tr("gauge-study-values.svg");
+        return name(tr("values"));
     case charts::StudyQuestion::RangeByPerson:
-        return tr("gauge-study-people.svg");
+        return name(tr("people"));
     case charts::StudyQuestion::Components:
         break;
     }
-    return tr("gauge-study-sources.svg");
+    return name(tr("sources"));
 }
 
 void StudyDesk::saveChart()
 {
-    if (m_prompts == nullptr)
+    if (m_prompts == nullptr || !chosen())
         return;
     const auto path = m_prompts->chooseFile(
         this, {prompts::FileWish::Use::Save, tr("Save the chart"),

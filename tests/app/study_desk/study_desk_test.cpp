@@ -210,6 +210,45 @@ TEST_F(StudyDeskTest, EveryChartIsSavedInEveryForm)
     }
 }
 
+TEST_F(StudyDeskTest, TheNameOfferedForAChartNamesGaugeQuantityAndDay)
+{
+    Taking taking(shop.book, planned("rule 3/b \"blue\""), clock());
+    takeAll(taking);
+    desk.show(place());
+    for (const auto &[chart, what] :
+         {std::pair("studyValues", "values"), {"studyRanges", "people"}, {"studySources", "sources"}}) {
+        part<QRadioButton>(chart)->click();
+        prompts.willPick(std::nullopt);
+        part<QPushButton>("studySaveChart")->click();
+        EXPECT_EQ(prompts.fileWishes().back().start,
+                  QString("rule-3-b-blue--let-off-study-%1-%2.svg").arg(dayOf(taking.study()), what));
+    }
+}
+
+TEST_F(StudyDeskTest, TheNameOfferedForAChartIsOneThatADiskTakes)
+{
+    Taking taking(shop.book, planned(std::string(10'000, 'g')), clock());
+    takeAll(taking);
+    desk.show(place());
+    part<QRadioButton>("studyValues")->click();
+    prompts.willPick(std::nullopt);
+    part<QPushButton>("studySaveChart")->click();
+    EXPECT_LT(prompts.fileWishes().back().start.toUtf8().size(), 200);
+}
+
+TEST_F(StudyDeskTest, AStudyThatGoesOnHasTheFocusInItsField)
+{
+    part<QPushButton>("studyPlan")->setFocus();
+    static_cast<void>(planned());
+    desk.show(place());
+    QCoreApplication::processEvents();
+    EXPECT_EQ(desk.focusWidget(), part<QLineEdit>("studyField"));
+    part<QTableWidget>("studyList")->setFocus(); // whoever walks along the list keeps it
+    desk.show(place());
+    QCoreApplication::processEvents();
+    EXPECT_EQ(desk.focusWidget(), part<QTableWidget>("studyList"));
+}
+
 TEST_F(StudyDeskTest, AStruckStudyLeavesTheListWithItsReasonKept)
 {
     planByHand();
