@@ -116,6 +116,7 @@ QWidget *ReviewDesk::makeFoot()
 {
     m_list->setObjectName("deskList");
     m_list->setAccessibleName(tr("Which notes are listed"));
+    m_list->setSizeAdjustPolicy(QComboBox::AdjustToContents); // its counts grow
     for (int index = 0; index < 4; ++index)
         m_list->addItem({});
     connect(m_list, &QComboBox::currentIndexChanged, this, [this](int index) {

@@ -30,6 +30,7 @@ QTableWidget *makeTable()
                                       FindingsPage::tr("Lies within (95 %)"), FindingsPage::tr("Of the variance")});
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->horizontalHeader()->setHighlightSections(false);
+    table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents); // whenever it is dressed anew
     table->verticalHeader()->hide();
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -156,7 +157,6 @@ void FindingsPage::fillTable(const Findings &findings)
     row(2, tr("gauge and people together"), &analysis::Components::gauge, findings.intervals.gauge);
     row(3, tr("the notes themselves"), &analysis::Components::note, findings.intervals.note);
     row(4, tr("all"), &analysis::Components::total, findings.intervals.total);
-    m_table->resizeColumnsToContents();
     m_table->resizeRowsToContents();
     int height = m_table->horizontalHeader()->sizeHint().height();
     for (int at = 0; at < m_table->rowCount(); ++at)

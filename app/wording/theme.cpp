@@ -82,9 +82,10 @@ QComboBox QAbstractItemView::item:selected { background: %2; color: %5; }
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { border: none; width: 18px; }
 QAbstractSpinBox::up-arrow { image: url(:/icons/arrow-up-%10.svg); width: 9px; height: 9px; }
 QAbstractSpinBox::down-arrow { image: url(:/icons/arrow-%10.svg); width: 9px; height: 9px; }
-QCheckBox::indicator, QRadioButton::indicator { width: 13px; height: 13px; border: 1px solid %3; background: %1; }
-QCheckBox::indicator { border-radius: 2px; } QRadioButton::indicator { border-radius: 7px; }
-QCheckBox::indicator:checked { image: url(:/icons/check-%10.svg); }
+QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
+    width: 13px; height: 13px; border: 1px solid %3; background: %1; }
+QCheckBox::indicator, QAbstractItemView::indicator { border-radius: 2px; } QRadioButton::indicator { border-radius: 7px; }
+QCheckBox::indicator:checked, QAbstractItemView::indicator:checked { image: url(:/icons/check-%10.svg); }
 QRadioButton::indicator:checked { image: url(:/icons/dot-%10.svg); }
 QCheckBox:focus, QRadioButton:focus { border: 1px solid %2; border-radius: 2px; }
 QTreeView::item:selected, QListView::item:selected, QTableView::item:selected { background: %4; color: %2; }

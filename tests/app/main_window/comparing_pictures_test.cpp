@@ -1,12 +1,11 @@
 // Before and after, the charts of several passes, and the shop, in two sizes and two themes; with
 // HAMMERLINE_PICTURES=<folder> each is saved to be looked at.
+#include "app/main_window/screens.h"
 #include "app/main_window/window_desk.h"
 
 #include "exchange/plan_inputs_json.h"
 
-#include <QApplication>
 #include <QComboBox>
-#include <QDir>
 #include <QRadioButton>
 #include <QTabWidget>
 
@@ -19,15 +18,9 @@ using catalogue::Quantity;
 using keyboard::Note;
 using readings::Purpose;
 
-struct Setting {
-    QSize size;
-    wording::Theme theme;
-    const char *name;
-};
-
-class ComparingPictures : public WindowDesk, public ::testing::WithParamInterface<Setting> {
+class ComparingPictures : public WindowDesk, public ::testing::WithParamInterface<Screen> {
 protected:
-    ~ComparingPictures() override { wording::applyTheme(*qApp, wording::Theme::Light); }
+    const OnScreen screen{GetParam()};
 
     /// A pass of every note: around the targets by so much, and all of it larger by `more`.
     void read(instrument::InstrumentId id, Purpose purpose, int month, const std::string &person, double wild,
@@ -79,20 +72,11 @@ protected:
             shop.book.logWork(shop.pass.id + 1, "let_off " + std::to_string(note) + " by -0.1 mm",
                               std::chrono::seconds(70 + note), shop.stamp());
     }
-    void save(QWidget &shown, const char *what)
-    {
-        QCoreApplication::processEvents();
-        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
-        const QPixmap picture = shown.grab();
-        EXPECT_FALSE(picture.isNull());
-        if (!where.isEmpty())
-            picture.save(QDir(where).filePath(QString("%1-%2.png").arg(what, GetParam().name)));
-    }
+    static void save(QWidget &shown, const char *what) { keepPicture(shown, what, GetParam()); }
 };
 
 TEST_P(ComparingPictures, OfPassesHeldAgainstEachOtherAndOfTheShop)
 {
-    wording::applyTheme(*qApp, GetParam().theme);
     fillShop();
     const auto window = openWindow();
     window->resize(GetParam().size);
@@ -117,12 +101,7 @@ TEST_P(ComparingPictures, OfPassesHeldAgainstEachOtherAndOfTheShop)
     EXPECT_LE(window->minimumSizeHint().height(), 768);
 }
 
-INSTANTIATE_TEST_SUITE_P(SizesAndThemes, ComparingPictures,
-                         ::testing::Values(Setting{{1366, 768}, wording::Theme::Light, "1366-light"},
-                                           Setting{{1366, 768}, wording::Theme::Dark, "1366-dark"},
-                                           Setting{{2560, 1440}, wording::Theme::Light, "2560-light"},
-                                           Setting{{2560, 1440}, wording::Theme::Dark, "2560-dark"}),
-                         [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
+INSTANTIATE_TEST_SUITE_P(SizesAndThemes, ComparingPictures, ::testing::ValuesIn(everyScreen()), nameOfScreen);
 
 } // namespace
 } // namespace hammerline::main_window

@@ -1,10 +1,9 @@
 // The lead's desk with rows in each of its three lists; with HAMMERLINE_PICTURES=<folder> each is saved to be looked
 // at.
+#include "app/main_window/screens.h"
 #include "app/main_window/window_desk.h"
 
-#include <QApplication>
 #include <QComboBox>
-#include <QDir>
 #include <QTableView>
 
 #include <cmath>
@@ -12,27 +11,15 @@
 namespace hammerline::main_window {
 namespace {
 
-struct Screen {
-    QSize size;
-    wording::Theme theme;
-    double textScale;
-    const char *name;
-};
-
 class DeskPictures : public WindowDesk, public ::testing::WithParamInterface<Screen> {
 protected:
+    const OnScreen screen{GetParam()};
+
     DeskPictures()
     {
-        wording::setTextScale(GetParam().textScale);
-        wording::applyTheme(*qApp, GetParam().theme);
         for (int note = 1; note <= 88; ++note)
             put(note, 3.3 + 0.9 * (((note * 37) % 23 - 11) / 11.0));
         decide();
-    }
-    ~DeskPictures() override
-    {
-        wording::setTextScale(1);
-        wording::applyTheme(*qApp, wording::Theme::Light);
     }
     void put(int note, double mm)
     {
@@ -86,17 +73,11 @@ TEST_P(DeskPictures, OfTheThreeListsWithRowsInThem)
                 const int right = part->mapTo(table->parentWidget(), part->rect().topRight()).x();
                 EXPECT_LE(right, table->parentWidget()->width()) << name << " is cut";
             }
-        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
-        if (!where.isEmpty())
-            window->grab().save(QDir(where).filePath(QString("desk-%1-%2.png").arg(list).arg(GetParam().name)));
+        keepPicture(*window, QString("desk-%1").arg(list), GetParam());
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Sizes, DeskPictures,
-                         ::testing::Values(Screen{{1366, 768}, wording::Theme::Light, 1, "1366-light"},
-                                           Screen{{1366, 768}, wording::Theme::Dark, 1, "1366-dark"},
-                                           Screen{{1366, 768}, wording::Theme::Light, 2, "1366-light-double"}),
-                         [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
+INSTANTIATE_TEST_SUITE_P(Sizes, DeskPictures, ::testing::ValuesIn(smallScreens()), nameOfScreen);
 
 } // namespace
 } // namespace hammerline::main_window

@@ -1,14 +1,13 @@
 // The window in two sizes and two themes: nothing is cut, and with HAMMERLINE_PICTURES=<folder> each is saved to be
 // looked at.
+#include "app/main_window/screens.h"
 #include "app/main_window/spot_check_desk.h"
 
 #include "plan_sheet/setup_form.h"
 
-#include <QApplication>
 #include <QBuffer>
 #include <QCheckBox>
 #include <QDialog>
-#include <QDir>
 #include <QDoubleSpinBox>
 #include <QImage>
 #include <QTabWidget>
@@ -19,20 +18,10 @@
 namespace hammerline::main_window {
 namespace {
 
-struct Setting {
-    QSize size;
-    wording::Theme theme;
-    double textScale;
-    const char *name;
-};
-
-class Pictures : public SpotCheckDesk, public ::testing::WithParamInterface<Setting> {
+class Pictures : public SpotCheckDesk, public ::testing::WithParamInterface<Screen> {
 protected:
-    ~Pictures() override
-    {
-        wording::setTextScale(1);
-        wording::applyTheme(*qApp, wording::Theme::Light);
-    }
+    const OnScreen screen{GetParam()};
+
     /// Two passes as a workshop has them: let-off and blow as found, let-off as left half done.
     void fillShop()
     {
@@ -89,21 +78,11 @@ protected:
                                                 {.moment = moment, .view = "front", .caption = "from the left"},
                                                 picture(), shop.stamp()));
     }
-    void save(QWidget &shown, const char *what)
-    {
-        QCoreApplication::processEvents();
-        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
-        const QPixmap picture = shown.grab();
-        EXPECT_FALSE(picture.isNull());
-        if (!where.isEmpty())
-            picture.save(QDir(where).filePath(QString("%1-%2.png").arg(what, GetParam().name)));
-    }
+    static void save(QWidget &shown, const char *what) { keepPicture(shown, what, GetParam()); }
 };
 
 TEST_P(Pictures, OfEveryView)
 {
-    wording::setTextScale(GetParam().textScale);
-    wording::applyTheme(*qApp, GetParam().theme);
     fillShop();
     const auto window = openWindow();
     window->resize(GetParam().size);
@@ -133,8 +112,6 @@ TEST_P(Pictures, OfEveryView)
 
 TEST_P(Pictures, OfThePlanItsSetupAndWhatWillBeAfterIt)
 {
-    wording::setTextScale(GetParam().textScale);
-    wording::applyTheme(*qApp, GetParam().theme);
     fillShop();
     const auto window = openWindow();
     window->resize(GetParam().size);
@@ -165,8 +142,6 @@ TEST_P(Pictures, OfThePlanItsSetupAndWhatWillBeAfterIt)
 
 TEST_P(Pictures, OfASpotCheckAndWhatItShows)
 {
-    wording::setTextScale(GetParam().textScale);
-    wording::applyTheme(*qApp, GetParam().theme);
     fillFirstPass();
     const auto window = openWindow();
     window->resize(GetParam().size);
@@ -185,8 +160,6 @@ TEST_P(Pictures, OfASpotCheckAndWhatItShows)
 
 TEST_P(Pictures, OfEmptyStartAndForms)
 {
-    wording::setTextScale(GetParam().textScale);
-    wording::applyTheme(*qApp, GetParam().theme);
     MainWindow window(surroundings());
     window.resize(GetParam().size);
     window.show();
@@ -203,13 +176,7 @@ TEST_P(Pictures, OfEmptyStartAndForms)
     save(*part<QDialog>(window, "passForm"), "begin-pass");
 }
 
-INSTANTIATE_TEST_SUITE_P(SizesAndThemes, Pictures,
-                         ::testing::Values(Setting{{1366, 768}, wording::Theme::Light, 1, "1366-light"},
-                                           Setting{{1366, 768}, wording::Theme::Dark, 1, "1366-dark"},
-                                           Setting{{2560, 1440}, wording::Theme::Light, 1, "2560-light"},
-                                           Setting{{2560, 1440}, wording::Theme::Dark, 1, "2560-dark"},
-                                           Setting{{1366, 768}, wording::Theme::Light, 2, "1366-light-double"}),
-                         [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
+INSTANTIATE_TEST_SUITE_P(SizesAndThemes, Pictures, ::testing::ValuesIn(everyScreen()), nameOfScreen);
 
 } // namespace
 } // namespace hammerline::main_window

@@ -1,5 +1,6 @@
 // The list of trusted keys and what is told about a record, as people see them; with HAMMERLINE_PICTURES=<folder> each
 // is saved to be looked at.
+#include "app/main_window/screens.h"
 #include "app/main_window/window_desk.h"
 
 #include "main_window/seal_words.h"
@@ -7,7 +8,6 @@
 #include "wording/dressed_window.h"
 
 #include <QApplication>
-#include <QDir>
 #include <QHeaderView>
 #include <QMessageBox>
 #include <QTableWidget>
@@ -16,32 +16,16 @@
 namespace hammerline::main_window {
 namespace {
 
-struct Look {
-    wording::Theme theme;
-    double textScale;
-    const char *name;
-};
-
-class SealPictures : public WindowDesk, public ::testing::WithParamInterface<Look> {
+class SealPictures : public WindowDesk, public ::testing::WithParamInterface<Screen> {
 protected:
-    SealPictures()
-    {
-        wording::setTextScale(GetParam().textScale);
-        wording::applyTheme(*qApp, GetParam().theme);
-        wording::dress(m_window);
-    }
-    ~SealPictures() override
-    {
-        wording::setTextScale(1);
-        wording::applyTheme(*qApp, wording::Theme::Light);
-    }
+    const OnScreen screen{GetParam()};
+
+    SealPictures() { wording::dress(m_window); }
     static void save(QWidget &shown, const char *what)
     {
         EXPECT_LE(shown.width(), 1366);
         EXPECT_LE(shown.height(), 768);
-        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
-        if (!where.isEmpty())
-            shown.grab().save(QDir(where).filePath(QString("%1-%2.png").arg(what, GetParam().name)));
+        keepPicture(shown, what, GetParam());
     }
     /// Shows what is told about a record as the window does, and closes it. Says whether trust was offered.
     bool tell(const seal::RecordJudgement &judged, const char *what)
@@ -90,11 +74,7 @@ TEST_P(SealPictures, OfTheListAndOfWhatIsTold)
     EXPECT_FALSE(tell({.finding = seal::Finding::Altered}, "record-altered")) << "no key of an altered record";
 }
 
-INSTANTIATE_TEST_SUITE_P(Themes, SealPictures,
-                         ::testing::Values(Look{wording::Theme::Light, 1, "light"},
-                                           Look{wording::Theme::Dark, 1, "dark"},
-                                           Look{wording::Theme::Light, 2, "light-double"}),
-                         [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
+INSTANTIATE_TEST_SUITE_P(Themes, SealPictures, ::testing::ValuesIn(smallScreens()), nameOfScreen);
 
 } // namespace
 } // namespace hammerline::main_window

@@ -1,10 +1,9 @@
 // The shop's view with a dozen instruments; with HAMMERLINE_PICTURES=<folder> each is saved to be looked at.
+#include "app/main_window/screens.h"
 #include "app/main_window/window_desk.h"
 #include "main_window/rejudge_page.h"
 
-#include <QApplication>
 #include <QComboBox>
-#include <QDir>
 #include <QRadioButton>
 
 #include <cmath>
@@ -12,19 +11,12 @@
 namespace hammerline::main_window {
 namespace {
 
-struct Screen {
-    QSize size;
-    wording::Theme theme;
-    double textScale;
-    const char *name;
-};
-
 class ShopPictures : public WindowDesk, public ::testing::WithParamInterface<Screen> {
 protected:
+    const OnScreen screen{GetParam()};
+
     ShopPictures()
     {
-        wording::setTextScale(GetParam().textScale);
-        wording::applyTheme(*qApp, GetParam().theme);
         for (int number = 0; number < 12; ++number) {
             auto piano = shop.grand;
             piano.id = 0, piano.uid.clear(), piano.name = "Grand number " + std::to_string(number + 1);
@@ -32,11 +24,6 @@ protected:
             static_cast<void>(shop.book.importPass({.instrument = piano.id, .began = shop.stamp().at, .person = "Ada"},
                                                    readings(number), shop.stamp()));
         }
-    }
-    ~ShopPictures() override
-    {
-        wording::setTextScale(1);
-        wording::applyTheme(*qApp, wording::Theme::Light);
     }
     static std::vector<readings::Reading> readings(int number)
     {
@@ -52,15 +39,7 @@ protected:
             }
         return many;
     }
-    static void save(QWidget &window, const char *what)
-    {
-        QCoreApplication::processEvents();
-        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
-        const QPixmap picture = window.grab();
-        EXPECT_FALSE(picture.isNull());
-        if (!where.isEmpty())
-            picture.save(QDir(where).filePath(QString("%1-%2.png").arg(what, GetParam().name)));
-    }
+    static void save(QWidget &shown, const char *what) { keepPicture(shown, what, GetParam()); }
 };
 
 TEST_P(ShopPictures, OfItsFiguresAndOfWhatAnotherSetWouldSay)
@@ -88,13 +67,7 @@ TEST_P(ShopPictures, OfItsFiguresAndOfWhatAnotherSetWouldSay)
     save(*window, "shop-another-set-by-instrument");
 }
 
-INSTANTIATE_TEST_SUITE_P(SizesAndThemes, ShopPictures,
-                         ::testing::Values(Screen{{1366, 768}, wording::Theme::Light, 1, "1366-light"},
-                                           Screen{{1366, 768}, wording::Theme::Dark, 1, "1366-dark"},
-                                           Screen{{2560, 1440}, wording::Theme::Light, 1, "2560-light"},
-                                           Screen{{2560, 1440}, wording::Theme::Dark, 1, "2560-dark"},
-                                           Screen{{1366, 768}, wording::Theme::Light, 2, "1366-light-double"}),
-                         [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
+INSTANTIATE_TEST_SUITE_P(SizesAndThemes, ShopPictures, ::testing::ValuesIn(everyScreen()), nameOfScreen);
 
 } // namespace
 } // namespace hammerline::main_window

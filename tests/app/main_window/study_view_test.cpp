@@ -1,6 +1,7 @@
 // Gauge studies in the window: planned and taken by keys, blind, and what passes take from them. With
 // HAMMERLINE_PICTURES=<folder> each state is saved to be looked at.
 
+#include "app/main_window/screens.h"
 #include "app/main_window/window_desk.h"
 
 #include "charts/study_pane.h"
@@ -14,11 +15,11 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QDialog>
-#include <QDir>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QSpinBox>
+#include <QTabBar>
 #include <QTableWidget>
 
 namespace hammerline::main_window {
@@ -76,6 +77,16 @@ TEST_F(StudyViewTest, AStudyIsPlannedAndBegunByKeysAlone)
     QTest::keyClicks(QApplication::focusWidget(), "3.1");
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     EXPECT_EQ(logbook::GaugeStudies(shop.book).trials(studies[0].id).size(), 1u);
+}
+
+TEST_F(StudyViewTest, HoweverTheViewIsReachedWhatIsTypedIsTheNextValueOfTheStudy)
+{
+    static_cast<void>(studied(5));
+    const auto window = openWindow();
+    part<QTabBar>(*window, "viewNames")->setCurrentIndex(static_cast<int>(View::Studies)); // as the mouse does
+    QCoreApplication::processEvents();
+    ASSERT_TRUE(part<QLineEdit>(*window, "studyField")->isVisible());
+    EXPECT_EQ(window->focusWidget(), part<QLineEdit>(*window, "studyField"));
 }
 
 TEST_F(StudyViewTest, TheStripIsCoveredOnlyWhileAStudyIsTaken)
@@ -174,34 +185,12 @@ TEST_F(StudyViewTest, AMarkClickedIsTheNoteThatAllViewsSpeakOf)
     EXPECT_EQ(window->views().current(), View::Studies);
 }
 
-struct Setting {
-    QSize size;
-    wording::Theme theme;
-    double textScale;
-    const char *name;
-};
-
-class StudyPictures : public StudyViewTest, public ::testing::WithParamInterface<Setting> {
+class StudyPictures : public StudyViewTest, public ::testing::WithParamInterface<Screen> {
 protected:
-    StudyPictures()
-    {
-        wording::setTextScale(GetParam().textScale);
-        wording::applyTheme(*qApp, GetParam().theme);
-    }
-    ~StudyPictures() override
-    {
-        wording::setTextScale(1);
-        wording::applyTheme(*qApp, wording::Theme::Light);
-    }
-    void save(QWidget &shown, const char *what)
-    {
-        QCoreApplication::processEvents();
-        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
-        const QPixmap picture = shown.grab();
-        EXPECT_FALSE(picture.isNull());
-        if (!where.isEmpty())
-            picture.save(QDir(where).filePath(QString("%1-%2.png").arg(what, GetParam().name)));
-    }
+    const OnScreen screen{GetParam()};
+
+    StudyPictures() {}
+    static void save(QWidget &shown, const char *what) { keepPicture(shown, what, GetParam()); }
 };
 
 TEST_P(StudyPictures, OfPlanningTakingAndFindings)
@@ -237,13 +226,7 @@ TEST_P(StudyPictures, OfPlanningTakingAndFindings)
     save(*window, "study-taking");
 }
 
-INSTANTIATE_TEST_SUITE_P(SizesAndThemes, StudyPictures,
-                         ::testing::Values(Setting{{1366, 768}, wording::Theme::Light, 1, "1366-light"},
-                                           Setting{{1366, 768}, wording::Theme::Dark, 1, "1366-dark"},
-                                           Setting{{2560, 1440}, wording::Theme::Light, 1, "2560-light"},
-                                           Setting{{2560, 1440}, wording::Theme::Dark, 1, "2560-dark"},
-                                           Setting{{1366, 768}, wording::Theme::Light, 2, "1366-light-double"}),
-                         [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
+INSTANTIATE_TEST_SUITE_P(SizesAndThemes, StudyPictures, ::testing::ValuesIn(everyScreen()), nameOfScreen);
 
 } // namespace
 } // namespace hammerline::main_window

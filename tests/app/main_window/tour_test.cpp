@@ -1,43 +1,31 @@
 // A walk through the demonstration workshop, every view, page and dialog, on a small screen and on a large one, in both
 // themes and up to twice the text size: every word is read whole. With HAMMERLINE_PICTURES=<folder> each is saved to be
 // looked at.
+#include "app/main_window/screens.h"
 #include "app/main_window/what_is_cut.h"
 #include "app/main_window/window_desk.h"
 #include "support/command_run.h"
 
-#include <QApplication>
+#include <QComboBox>
 #include <QDialog>
-#include <QDir>
 #include <QPointer>
 #include <QTabWidget>
+#include <QTableView>
 #include <QTreeWidget>
 
 namespace hammerline::main_window {
 namespace {
 
-struct Screen {
-    QSize size;
-    wording::Theme theme;
-    double textScale;
-    const char *name;
-};
-
 class Tour : public WindowDesk, public ::testing::WithParamInterface<Screen> {
 protected:
+    const OnScreen screen{GetParam()};
+
     Tour()
     {
-        wording::setTextScale(GetParam().textScale);
-        wording::applyTheme(*qApp, GetParam().theme);
         EXPECT_EQ(test_support::runCommand({"demo", demo().toStdString()}).status, 0);
         window = std::make_unique<MainWindow>(surroundings());
         window->resize(GetParam().size);
         window->show();
-    }
-    ~Tour() override
-    {
-        window.reset();
-        wording::setTextScale(1);
-        wording::applyTheme(*qApp, wording::Theme::Light);
     }
     [[nodiscard]] QString demo() const { return folder.filePath("demo.hammerline"); }
     /// With the first instrument of the workshop and its newest pass.
@@ -51,11 +39,9 @@ protected:
     }
     static void look(QWidget &shown, const QString &what)
     {
-        for (int turn = 0; turn < 3; ++turn) // columns and rows are fitted when their table has its width
+        for (int turn = 0; turn < 8; ++turn) // columns and rows are fitted when their table has its width
             QCoreApplication::processEvents();
-        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
-        if (!where.isEmpty())
-            shown.grab().save(QDir(where).filePath(QString("tour-%1-%2.png").arg(what, GetParam().name)));
+        keepPicture(shown, "tour-" + what, GetParam());
         const QStringList cut = whatIsCut(shown);
         EXPECT_TRUE(cut.isEmpty()) << what.toStdString() << ":\n" << cut.join('\n').toStdString();
     }
@@ -79,6 +65,18 @@ TEST_P(Tour, OfEveryViewCutsNoWord)
         trigger(*window, view);
         look(*window, view);
     }
+    trigger(*window, "viewReview");
+    auto *lists = part<QComboBox>(*part<QTableView>(*window, "reviewTable")->parentWidget(), "deskList");
+    for (int list = 0; list < lists->count(); ++list) {
+        lists->setCurrentIndex(list);
+        look(*window, QString("review-%1").arg(list));
+    }
+    trigger(*window, "viewStudies");
+    for (const char *page : {"studyWords", "studyValues", "studyRanges", "studySources"}) {
+        part<QAbstractButton>(*window, page)->click();
+        look(*window, page);
+    }
+    trigger(*window, "viewShop");
     for (const char *question : {"shopHours", "shopRejudge"}) {
         part<QAbstractButton>(*window, question)->click();
         look(*window, question);
@@ -115,13 +113,7 @@ TEST_P(Tour, OfEveryDialogCutsNoWord)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Screens, Tour,
-                         ::testing::Values(Screen{{1366, 768}, wording::Theme::Light, 1, "1366-light"},
-                                           Screen{{1366, 768}, wording::Theme::Dark, 1.5, "1366-dark-larger"},
-                                           Screen{{1366, 768}, wording::Theme::Light, 2, "1366-light-double"},
-                                           Screen{{2560, 1440}, wording::Theme::Dark, 1, "2560-dark"},
-                                           Screen{{2560, 1440}, wording::Theme::Light, 2, "2560-light-double"}),
-                         [](const auto &chosen) { return QString(chosen.param.name).replace('-', '_').toStdString(); });
+INSTANTIATE_TEST_SUITE_P(Screens, Tour, ::testing::ValuesIn(walkedScreens()), nameOfScreen);
 
 } // namespace
 } // namespace hammerline::main_window

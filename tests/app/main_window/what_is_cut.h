@@ -1,10 +1,16 @@
 #pragma once
 // What a person cannot read whole now: words that are cut, or elided with nothing that tells the rest, and pages that
 // must be scrolled sideways. A table of figures may be wider than the window and is scrolled then (WCAG 2.1, 1.4.10
-// names tables as what need not reflow); its words are to be whole all the same.
+// names tables as what need not reflow); its words are to be whole all the same, and so are those of drawings.
+
+#include "charts/bars.h"
+#include "charts/chart_pane.h"
+#include "charts/study_pane.h"
+#include "support/drawn_words.h"
 
 #include <QAbstractButton>
 #include <QComboBox>
+#include <QFontInfo>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
@@ -87,8 +93,10 @@ inline void addCutHeads(const QTableView &table, QStringList &cut)
         const QVariant own = heads.model()->headerData(column, Qt::Horizontal, Qt::FontRole);
         const QFontMetrics metrics(own.isValid() ? own.value<QFont>() : heads.font());
         const bool wraps = (static_cast<int>(heads.defaultAlignment()) & Qt::TextWordWrap) != 0;
+        const bool tooNarrow =
+            !wraps && !heads.isSortIndicatorShown() && heads.sectionSizeHint(column) > heads.sectionSize(column) + 1;
         if (!heads.isSectionHidden(column) &&
-            !stands(head, metrics, {heads.sectionSize(column), heads.height()}, wraps))
+            (tooNarrow || !stands(head, metrics, {heads.sectionSize(column), heads.height()}, wraps)))
             cut << named(table) + " cuts its head: " + head;
     }
 }
@@ -139,8 +147,27 @@ inline void addSideways(const QAbstractScrollArea &area, QStringList &cut)
                    .arg(area.horizontalScrollBar()->maximum());
 }
 
+/// Of a chart, painted once more as it is shown.
+inline void addCutDrawing(const QWidget &chart, QStringList &cut)
+{
+    const wording::Palette &ink = wording::paletteFor(chart);
+    const int small = QFontInfo(wording::font(wording::TextSize::Small)).pixelSize();
+    const auto paint = [&](QPainter &painter, const QRectF &rect) {
+        if (const auto *pane = qobject_cast<const charts::ChartPane *>(&chart))
+            charts::renderChart(painter, rect, pane->data(), ink, small);
+        if (const auto *pane = qobject_cast<const charts::BarsPane *>(&chart))
+            charts::renderBars(painter, rect, pane->data(), ink, small);
+        if (const auto *pane = qobject_cast<const charts::StudyPane *>(&chart); pane && !pane->data().trials.empty())
+            charts::renderChart(painter, rect, pane->data(), ink, small);
+    };
+    for (const support::DrawnWords &run : support::drawnWords(chart.size(), paint))
+        if (run.cut || run.text.contains(QStringLiteral("...")))
+            cut << named(chart) + " cuts in its drawing: " + run.text.left(60);
+}
+
 inline void addCutWords(const QWidget &widget, QStringList &cut)
 {
+    addCutDrawing(widget, cut);
     if (const auto *label = qobject_cast<const QLabel *>(&widget))
         addCutLabel(*label, cut);
     if (const auto *button = qobject_cast<const QAbstractButton *>(&widget))

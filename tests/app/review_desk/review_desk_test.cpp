@@ -65,6 +65,18 @@ TEST_F(DeskShown, TheHeadlineTellsWhatWasAcceptedTooAndThatNothingWaits)
     EXPECT_EQ(headline(), "Nothing waits · 3 accepted");
 }
 
+TEST_F(DeskShown, TheChooserOfTheListIsAsWideAsItsCountsHoweverTheyGrow)
+{
+    desk.resize(1366, 640);
+    desk.QWidget::show();
+    QCoreApplication::processEvents();
+    auto *list = desk.findChild<QComboBox *>("deskList");
+    list->setItemText(list->count() - 1, list->itemText(list->count() - 1).replace("(0)", "(123 456)"));
+    QCoreApplication::processEvents();
+    EXPECT_GE(list->width(), list->sizeHint().width());
+    EXPECT_GT(list->sizeHint().width(), list->fontMetrics().horizontalAdvance(list->itemText(list->count() - 1)));
+}
+
 TEST_F(DeskShown, WhatIsNotReadIsCountedButHiddenUntilAskedFor)
 {
     showTwo();
