@@ -200,14 +200,14 @@ void BenchView::take(const QString &text)
     if (!m_session->asked() && text.trimmed().isEmpty())
         return goOnToNextQuantity();
     const auto entered = m_session->enter(text.toStdString(), !m_doubted.isEmpty() && text == m_doubted);
-    m_doubted.clear();
+    const QString doubted = std::exchange(m_doubted, {});
     if (!entered)
         return refuse(wording::faultsText(entered.faults()));
     if (entered.value().doubted)
         return tellDoubt(text, *entered.value().doubted);
     m_asked->clear();
     const auto verdict = entered.value().verdict;
-    m_verdict->tell(entered.value(), verdict ? verdict->takes : 1, m_form);
+    m_verdict->tell(entered.value(), verdict ? verdict->takes : 1, m_form, text == doubted ? QString() : doubted);
     m_heard.entered(entered.value(), m_form);
     showAsked();
     if (!entered.value().kept)

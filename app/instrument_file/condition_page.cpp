@@ -116,8 +116,10 @@ void ConditionPage::show(const dossier::Conditions &conditions)
         const dossier::Condition &condition = m_shown[place];
         const QSignalBlocker quiet(fields.grade);
         fields.grade->setCurrentIndex(condition.grade ? static_cast<int>(*condition.grade) : 0);
-        if (plain(fields.words) != condition.words)
-            fields.words->setText(QString::fromStdString(condition.words));
+        if (plain(fields.words) == condition.words)
+            continue;
+        fields.words->setText(QString::fromStdString(condition.words));
+        fields.words->home(false); // longer words are read from their beginning
     }
 }
 

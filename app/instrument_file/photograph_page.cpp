@@ -44,8 +44,8 @@ PhotographPage::PhotographPage(QWidget *parent)
     m_remove = addButton(row, tr("Take it out"), "photographRemove");
     row->addStretch(1);
     column->addWidget(m_story);
+    column->addLayout(row); // above the pictures, which are higher than a small screen
     column->addWidget(m_table, 1);
-    column->addLayout(row);
     connect(add, &QPushButton::clicked, this, &PhotographPage::addWanted);
     connect(m_change, &QPushButton::clicked, this, [this] { emit changeWanted(chosen()); });
     connect(m_remove, &QPushButton::clicked, this, [this] { emit removeWanted(chosen()); });

@@ -127,7 +127,7 @@ VerdictBoard::VerdictBoard(QWidget *parent)
     column->addWidget(m_remark);
 }
 
-void VerdictBoard::tell(const Entered &entered, int takes, const wording::NumberForm &form)
+void VerdictBoard::tell(const Entered &entered, int takes, const wording::NumberForm &form, const QString &instead)
 {
     const auto &verdict = entered.verdict;
     const units::Amount value = verdict && verdict->value ? *verdict->value : entered.reading.value;
@@ -141,6 +141,9 @@ void VerdictBoard::tell(const Entered &entered, int takes, const wording::Number
     QString sentence = verdict ? wording::verdictSentence(*verdict, form) : tr("stored; no tolerance set is chosen");
     if (takes > 1)
         sentence = tr("mean of %n takes: ", nullptr, takes) + sentence;
+    constexpr int mostLetters = 12;
+    if (!instead.isEmpty())
+        sentence = tr("stored instead of %1: %2").arg(instead.left(mostLetters), sentence);
     m_sentence->setText(sentence);
     const QString remark = entered.takesApart ? apartText(*entered.takesApart, form) : QString();
     m_remark->setText(remark);

@@ -31,7 +31,8 @@ class VerdictBoard : public QWidget {
 public:
     explicit VerdictBoard(QWidget *parent = nullptr);
     /// Note, value and verdict of what was entered, corrected or kept, and whether its takes differ too much.
-    void tell(const Entered &entered, int takes, const wording::NumberForm &form);
+    /// `instead`: what was typed for it before, asked about, and typed over; empty where nothing was.
+    void tell(const Entered &entered, int takes, const wording::NumberForm &form, const QString &instead = {});
     /// A sentence alone: nothing entered yet, undone, withdrawn.
     void say(const QString &sentence);
     [[nodiscard]] bool hasRemark() const { return !m_remark->isHidden(); }

@@ -48,6 +48,23 @@ TEST_F(BenchDesk, WrongInputStaysInTheFieldWithItsReason)
     EXPECT_EQ(stored(), 0u);
 }
 
+TEST_F(BenchDesk, AnUnexpectedValueThatIsTypedOverIsToldWithWhatIsStoredInstead)
+{
+    for (int note = 1; note <= 8; ++note)
+        type("3.2");
+    type("32");
+    ASSERT_EQ(stored(), 8U) << "a value that is asked about is not stored";
+    type("3.1");
+    EXPECT_EQ(stored(), 9U);
+    EXPECT_TRUE(big("lastVerdict").startsWith("stored instead of 32: ")) << big("lastVerdict").toStdString();
+    type("3.2");
+    EXPECT_FALSE(big("lastVerdict").contains("instead")) << "only once";
+    type("32");
+    press(Qt::Key_Return);
+    EXPECT_EQ(stored(), 11U);
+    EXPECT_FALSE(big("lastVerdict").contains("instead")) << "what was confirmed took nothing's place";
+}
+
 TEST_F(BenchDesk, AnEmptyEnterOnAnUnreadNoteIsNoReading)
 {
     press(Qt::Key_Return);

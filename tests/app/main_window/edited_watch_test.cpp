@@ -108,6 +108,44 @@ TEST_F(EditedWatchTest, PutAwayTheBarStaysAwayUntilAnotherInstrumentIsFound)
     QTRY_VERIFY(told(*window));
 }
 
+TEST_F(EditedWatchTest, PutAwayTheBarDoesNotComeBackAfterOwnDeeds)
+{
+    edit(alterAReading);
+    const auto window = watching({1ms, 1ms, 1ms, 0min});
+    QTRY_VERIFY(told(*window));
+    QTest::mouseClick(part(*window, "editedAway"), Qt::LeftButton);
+    for (int deed = 0; deed < 3; ++deed) {
+        type(*window, "46.2");
+        const int rounds = window->views().watch().rounds();
+        awaitRounds(*window, rounds + 1);
+        EXPECT_FALSE(told(*window));
+    }
+    edit("UPDATE instrument SET serial = 'forged' WHERE instrument = 1");
+    QTRY_VERIFY(told(*window));
+}
+
+TEST_F(EditedWatchTest, OnASmallScreenWithLargeTextTheBarTakesTwoLinesAndTheRestIsBehindItsButton)
+{
+    wording::setTextScale(2);
+    wording::applyTheme(*qApp, wording::Theme::Dark);
+    {
+        edit("UPDATE instrument SET serial = 'forged'");
+        const auto window = watching();
+        window->resize(1366, 768);
+        QTRY_COMPARE(window->views().watch().found().size(), 2u);
+        QTest::qWait(50);
+        const auto *what = part<QLabel>(*window, "editedText");
+        EXPECT_LE(what->heightForWidth(what->width()), 2 * what->fontMetrics().lineSpacing() + 4);
+        EXPECT_LE(what->heightForWidth(what->width()), what->height());
+        EXPECT_FALSE(part(*window, "editedHelp")->isVisible());
+        EXPECT_LE(part(*window, "editedBar")->height(), 3 * what->fontMetrics().lineSpacing());
+        QTest::mouseClick(part(*window, "editedMore"), Qt::LeftButton);
+        EXPECT_TRUE(part(*window, "editedHelp")->isVisible());
+    }
+    wording::setTextScale(1);
+    wording::applyTheme(*qApp, wording::Theme::Light);
+}
+
 TEST_F(EditedWatchTest, WhatWasPutBackIsNoLongerTold)
 {
     edit(alterAReading);

@@ -1,12 +1,11 @@
 // The form of work, photographs added one by one as a person does, the page of another set, and the bar of an edited
 // logbook; with HAMMERLINE_PICTURES=<folder> each is saved to be looked at.
+#include "app/main_window/screens.h"
 #include "app/main_window/window_desk.h"
 #include "main_window/edited_watch.h"
 
-#include <QApplication>
 #include <QComboBox>
 #include <QDialog>
-#include <QDir>
 #include <QImage>
 #include <QLinearGradient>
 #include <QPainter>
@@ -21,19 +20,12 @@
 namespace hammerline::main_window {
 namespace {
 
-struct Look {
-    QSize size;
-    wording::Theme theme;
-    double textScale;
-    const char *name;
-};
-
-class FilePictures : public WindowDesk, public ::testing::WithParamInterface<Look> {
+class FilePictures : public WindowDesk, public ::testing::WithParamInterface<Screen> {
 protected:
+    const OnScreen screen{GetParam()};
+
     FilePictures()
     {
-        wording::setTextScale(GetParam().textScale);
-        wording::applyTheme(*qApp, GetParam().theme);
         for (int note = 1; note <= 88; ++note)
             shop.book.enter(shop.pass.id,
                             {.place = {catalogue::Quantity::LetOff, keyboard::Note(note), 1},
@@ -43,20 +35,12 @@ protected:
         window = openWindow();
         window->resize(GetParam().size);
     }
-    ~FilePictures() override
-    {
-        window.reset();
-        wording::setTextScale(1);
-        wording::applyTheme(*qApp, wording::Theme::Light);
-    }
     static void save(QWidget &shown, const char *what)
     {
         QTest::qWait(60); // layouts within layouts settle one after the other
         EXPECT_LE(shown.width(), GetParam().size.width());
         EXPECT_LE(shown.height(), GetParam().size.height());
-        const QString where = qEnvironmentVariable("HAMMERLINE_PICTURES");
-        if (!where.isEmpty())
-            shown.grab().save(QDir(where).filePath(QString("%1-%2.png").arg(what, GetParam().name)));
+        keepPicture(shown, what, GetParam());
     }
     /// An invented keyboard, seen from the front, before or after.
     QString picture(const QString &name, QSize size, bool after)
@@ -121,6 +105,8 @@ TEST_P(FilePictures, OfPhotographsAddedOneByOne)
     EXPECT_FALSE(table->item(0, 1)->icon().isNull());
     EXPECT_EQ(table->item(1, 0)->text(), "none of this view");
     save(*window, "photographs");
+    const auto *add = part<QPushButton>(*window, "photographAdd");
+    EXPECT_EQ(add->visibleRegion().boundingRect(), add->rect()) << "below what the screen shows";
 }
 
 TEST_P(FilePictures, OfThePageOfAnotherSet)
@@ -147,20 +133,20 @@ TEST_P(FilePictures, OfAnEditedLogbook)
     QTRY_VERIFY(bar->isVisible());
     save(*window, "edited");
     const auto *help = part<QLabel>(*window, "editedHelp");
+    EXPECT_NE(help->isVisible(), part(*window, "editedMore")->isVisible());
+    if (!help->isVisible())
+        part<QPushButton>(*window, "editedMore")->click();
+    QTest::qWait(60);
     if (GetParam().textScale < 2) {
         EXPECT_GE(help->height(), help->heightForWidth(help->width())) << "no line of it is cut";
     }
     EXPECT_GT(help->visibleRegion().boundingRect().height(), 0);
+    save(*window, "edited-helped");
     window->tellTrouble("The disk is full.");
     save(*window, "edited-and-trouble");
 }
 
-INSTANTIATE_TEST_SUITE_P(Looks, FilePictures,
-                         ::testing::Values(Look{{1366, 768}, wording::Theme::Light, 1, "light"},
-                                           Look{{1366, 768}, wording::Theme::Dark, 1, "dark"},
-                                           Look{{1366, 768}, wording::Theme::Light, 2, "double"},
-                                           Look{{2560, 1440}, wording::Theme::Dark, 1, "large"}),
-                         [](const auto &chosen) { return std::string(chosen.param.name); });
+INSTANTIATE_TEST_SUITE_P(Looks, FilePictures, ::testing::ValuesIn(everyScreen()), nameOfScreen);
 
 } // namespace
 } // namespace hammerline::main_window
