@@ -88,6 +88,13 @@ std::string digestBefore(Database &database, DeedId id)
     return digestOf(database, id - 1).value_or(std::string(digestSize, '\0'));
 }
 
+void proveDeed(Database &database, DeedId id, std::string_view marks, std::string_view digest)
+{
+    const Use update = database.use("UPDATE history SET marks = ?2, digest = ?3 WHERE deed = ?1");
+    update->bind(1, id).bindBytes(2, marks).bindBytes(3, digest);
+    update->run();
+}
+
 void makeRoomForProof(Database &database, DeedId id, std::int64_t bytesOfMarks)
 {
     const Use update = database.use("UPDATE history SET marks = zeroblob(?2), digest = zeroblob(?3) WHERE deed = ?1");

@@ -30,7 +30,9 @@ void insertDeed(Database &database, const StoredDeed &stored);
 /// What the digest of a deed is chained to: zeros before the first.
 [[nodiscard]] std::string digestBefore(Database &database, DeedId id);
 
-/// An entry that was inserted without marks and digest gets room for both; then they are written into `proofOf`.
+/// Marks and digest of an entry that was inserted without them.
+void proveDeed(Database &database, DeedId id, std::string_view marks, std::string_view digest);
+/// Room for both; then they are written into `proofOf`, in pieces.
 void makeRoomForProof(Database &database, DeedId id, std::int64_t bytesOfMarks);
 /// `column`: marks or digest.
 [[nodiscard]] Blob proofOf(Database &database, DeedId id, const char *column);

@@ -45,18 +45,27 @@ void LongDeed::startBatch()
 
 void LongDeed::prove()
 {
+    if (!m_digest) {
+        proveAgain();
+        return;
+    }
+    const DeedDigest::Result proof = m_digest->finish();
+    proveDeed(*m_database, m_entry.id, proof.marks, proof.digest);
+}
+
+void LongDeed::proveAgain()
+{
     makeRoomForProof(*m_database, m_entry.id, m_count * std::int64_t{markSize});
     Blob marks = proofOf(*m_database, m_entry.id, "marks");
-    if (!m_digest)
-        digestAgain(marks);
-    const DeedDigest::Result proof = m_digest->finish();
+    DeedDigest digest(m_entry, m_previous);
+    digestAgain(digest, marks);
+    const DeedDigest::Result proof = digest.finish();
     marks.write(proof.marks);
     proofOf(*m_database, m_entry.id, "digest").write(proof.digest);
 }
 
-void LongDeed::digestAgain(Blob &marks)
+void LongDeed::digestAgain(DeedDigest &digest, Blob &marks)
 {
-    m_digest.emplace(m_entry, m_previous);
     Row row;
     std::int64_t digested = 0;
     for (const VersionTable *table : m_tables) {
@@ -64,9 +73,9 @@ void LongDeed::digestAgain(Blob &marks)
         rows->bindCell(1, m_scope).bind(2, m_entry.id);
         while (rows->step()) {
             takeRow(row, *table, *rows);
-            m_digest->add(row);
+            digest.add(row);
             if (++digested % marksHeld == 0)
-                marks.write(m_digest->takeMarks());
+                marks.write(digest.takeMarks());
         }
     }
 }

@@ -28,7 +28,8 @@ public:
     void prove();
 
 private:
-    void digestAgain(Blob &marks);
+    void proveAgain();
+    void digestAgain(DeedDigest &digest, Blob &marks);
 
     Database *m_database;
     Deed m_entry;
