@@ -131,6 +131,29 @@ TEST_F(LogbookCommands, ARefusedImportLeavesNoPass)
     EXPECT_EQ(passes(id).size(), count);
 }
 
+TEST_F(LogbookCommands, AFileOfManyBatchesIsImportedWholeOrNotAtAll)
+{
+    const auto id = idOf("Ondelmark 108");
+    const auto count = passes(id).size();
+    constexpr int takes = 20'000;
+    std::string text = "note,quantity,value,take\n";
+    for (int take = 1; take <= takes; ++take)
+        text += "A4,blow,47," + std::to_string(take) + '\n';
+    const auto import = [&](const std::string &name, const std::string &rows) {
+        return runCommand(
+            {"import", m_book, "--instrument", id, "--purpose", "recheck", m_folder.write(name, text + rows)});
+    };
+    const auto refused = import("twice.csv", "A4,blow,47,1\nA4,blow,x,20001\n");
+    EXPECT_EQ(refused.status, 2);
+    EXPECT_EQ(linesOf(refused.err).size(), 2u);
+    EXPECT_THAT(refused.err, HasSubstr("twice.csv:20002: blow of note A4, take 1 stands here again, after line 2;"));
+    EXPECT_THAT(refused.err, HasSubstr("twice.csv:20003: "));
+    EXPECT_EQ(passes(id).size(), count);
+    EXPECT_EQ(import("fine.csv", "").status, 0);
+    EXPECT_EQ(passes(id).back()["readings"], takes);
+    EXPECT_EQ(runCommand({"verify", m_book}).status, 0);
+}
+
 TEST_F(LogbookCommands, ExportWritesTheNewestPassExactlyAndImportReadsItBack)
 {
     const auto id = idOf("Tamsel & Rook 118");
