@@ -265,6 +265,11 @@ void ReviewDesk::tellCounts()
     m_list->setItemText(1, tr("Accepted as it is (%1)").arg(m_model->countOf(List::Conceded)));
     m_list->setItemText(2, tr("Sent back and mended (%1)").arg(m_model->countOf(List::Mended)));
     m_list->setItemText(3, tr("In, but within the gauge's doubt (%1)").arg(m_model->countOf(List::InDoubt)));
+    constexpr int besideText = 44; // frame, padding and arrow of the stylesheet, of which Qt's own hint lacks a part
+    int widest = 0;
+    for (int index = 0; index < m_list->count(); ++index)
+        widest = std::max(widest, m_list->fontMetrics().horizontalAdvance(m_list->itemText(index)));
+    m_list->setMinimumWidth(widest + besideText);
     const bool any = !chosenItems().empty();
     m_accept->setEnabled(any);
     m_sendBack->setEnabled(any);
