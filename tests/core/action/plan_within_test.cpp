@@ -5,8 +5,6 @@
 
 #include <gtest/gtest.h>
 
-#include <chrono>
-
 namespace hammerline {
 namespace {
 
@@ -62,12 +60,10 @@ TEST(PlanWithin, WithoutATryNothingIsFound)
     EXPECT_FALSE(action::bestPlanWithin(support::wholeActionWithRail(3, ActionKind::Vertical, Quantity::Blow), 0));
 }
 
-TEST(PlanWithin, WhatWouldTakeTooLongIsGivenUpSoon)
+// Without the bound it would not end within the test's limit (tests.cmake).
+TEST(PlanWithin, WhatWouldTakeTooLongIsGivenUp)
 {
-    const PlanTask task = finestOfAll();
-    const auto began = std::chrono::steady_clock::now();
-    EXPECT_FALSE(action::bestPlanWithin(task, 20'000));
-    EXPECT_LT(std::chrono::steady_clock::now() - began, std::chrono::seconds(20)) << "however busy the machine";
+    EXPECT_FALSE(action::bestPlanWithin(finestOfAll(), 20'000));
 }
 
 } // namespace

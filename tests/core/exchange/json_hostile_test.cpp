@@ -4,7 +4,6 @@
 
 #include "core/exchange/faults_of.h"
 
-#include <chrono>
 #include <gmock/gmock.h>
 
 namespace hammerline::exchange {
@@ -77,15 +76,14 @@ TEST(HostileJson, NothingHidesBehindANul)
     EXPECT_THAT(hidden, ElementsAre(HasSubstr("evil.json:3: this is not valid JSON")));
 }
 
-TEST(HostileJson, manyKeysAreReadInTimeThatGrowsNoFasterThanTheyDo)
+// Were each key looked for among all before it one by one, the test would not end within its limit (tests.cmake).
+TEST(HostileJson, aMillionKeysAreReadAndNoneIsSearchedForAmongAllOthers)
 {
     std::string json = "{";
-    for (int key = 0; key < 300'000; ++key)
+    for (int key = 0; key < 1'000'000; ++key)
         json += "\"k" + std::to_string(key) + "\":0,";
-    const auto begun = std::chrono::steady_clock::now();
     EXPECT_THAT(faultsOf(json + "\"z\":0}"), testing::SizeIs(2))
         << "format and version are missing, no more is looked at";
-    EXPECT_LT(std::chrono::steady_clock::now() - begun, std::chrono::seconds(20));
 }
 
 TEST(HostileJson, aSetupIsReadByTheSameRules)
