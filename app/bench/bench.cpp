@@ -259,10 +259,14 @@ void BenchView::ask(catalogue::Quantity quantity, keyboard::Note note)
     const auto asked = m_session->asked();
     if (asked && asked->quantity == quantity && asked->note == note)
         return;
+    const QString typed = typedText().trimmed();
+    if (!typed.isEmpty() && !m_asked->holdsProposal()) // it was not meant for the note to come
+        m_verdict->say(asked ? tr("%1 was not stored for %2").arg(typed, wording::nameOf(asked->note))
+                             : tr("%1 was not stored").arg(typed));
+    m_asked->clear();
     if (!m_session->goTo(quantity, note)) {
         m_chooser->setCurrentIndex(m_chooser->findData(static_cast<int>(quantity)));
         m_session->follow(choice());
-        m_asked->clear();
         m_session->goTo(quantity, note);
     }
     showAsked();

@@ -27,7 +27,8 @@ QTableWidget *makeTable()
     table->setObjectName("studyComponents");
     table->setAccessibleName(FindingsPage::tr("Where the spread comes from"));
     table->setHorizontalHeaderLabels({FindingsPage::tr("Spread of"), FindingsPage::tr("Standard deviation"),
-                                      FindingsPage::tr("Lies within (95 %)"), FindingsPage::tr("Of the variance")});
+                                      FindingsPage::tr("Lies within (95 %)"), FindingsPage::tr("Share")});
+    table->horizontalHeaderItem(3)->setToolTip(FindingsPage::tr("Of the variance of all"));
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->horizontalHeader()->setHighlightSections(false);
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents); // whenever it is dressed anew

@@ -294,24 +294,27 @@ void StudyDesk::strike()
     emit written();
 }
 
-/// Of the gauge, the quantity and the day, and by what it shows, so that no chart of any study takes another's place.
-QString StudyDesk::proposedName() const
+/// Of the gauge, the quantity and the day, so that no file of any study takes another's place.
+QString StudyDesk::proposedName(const QString &what, const QString &ending) const
 {
     const auto study = chosen();
-    const auto name = [&](const QString &what) {
-        return tr("%1-%2-study-%3-%4.svg")
-            .arg(wording::plainName(QString::fromStdString(study->gauge.name)),
-                 wording::plainName(wording::nameOf(study->quantity)), dayOf(*study), what);
-    };
+    return tr("%1-%2-study-%3-%4.%5")
+        .arg(wording::plainName(QString::fromStdString(study->gauge.name)),
+             wording::plainName(wording::nameOf(study->quantity)), dayOf(*study), what, ending);
+}
+
+QString StudyDesk::proposedChartName() const
+{
+    const QString svg = QStringLiteral("svg");
     switch (m_findings->chart().question) {
     case charts::StudyQuestion::ValuesByNoteAndPerson:
-        return name(tr("values"));
+        return proposedName(tr("values"), svg);
     case charts::StudyQuestion::RangeByPerson:
-        return name(tr("people"));
+        return proposedName(tr("people"), svg);
     case charts::StudyQuestion::Components:
         break;
     }
-    return name(tr("sources"));
+    return proposedName(tr("sources"), svg);
 }
 
 void StudyDesk::saveChart()
@@ -320,7 +323,7 @@ void StudyDesk::saveChart()
         return;
     const auto path = m_prompts->chooseFile(
         this, {prompts::FileWish::Use::Save, tr("Save the chart"),
-               tr("Drawings (*.svg);;Pictures (*.png);;Pages (*.pdf);;Figures (*.csv)"), proposedName(), "svg"});
+               tr("Drawings (*.svg);;Pictures (*.png);;Pages (*.pdf);;Figures (*.csv)"), proposedChartName(), "svg"});
     if (!path)
         return;
     const auto written = charts::exportChart(m_findings->chart(), *path, wording::paletteFor(*this));
@@ -330,10 +333,11 @@ void StudyDesk::saveChart()
 
 void StudyDesk::saveTrials()
 {
-    if (m_prompts == nullptr)
+    if (m_prompts == nullptr || !chosen())
         return;
-    const auto path = m_prompts->chooseFile(this, {prompts::FileWish::Use::Save, tr("Save the trials"),
-                                                   tr("Trials (*.csv)"), tr("gauge-study-trials.csv"), "csv"});
+    const auto path =
+        m_prompts->chooseFile(this, {prompts::FileWish::Use::Save, tr("Save the trials"), tr("Trials (*.csv)"),
+                                     proposedName(tr("trials"), QStringLiteral("csv")), "csv"});
     if (!path)
         return;
     const auto written = exchange::writeFile(path->toStdString(), exchange::writeTrialsCsv(m_findings->chart().trials),

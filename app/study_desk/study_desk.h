@@ -70,7 +70,8 @@ private:
     void strike();
     void saveChart();
     void saveTrials();
-    [[nodiscard]] QString proposedName() const;
+    [[nodiscard]] QString proposedName(const QString &what, const QString &ending) const;
+    [[nodiscard]] QString proposedChartName() const;
     void tell(const QString &title, const std::vector<outcome::Fault> &faults);
     [[nodiscard]] std::optional<logbook::PlannedStudy> chosen() const;
     [[nodiscard]] QStringList textsOf(const logbook::PlannedStudy &study) const;

@@ -23,7 +23,7 @@ std::string_view explanationOf(int primaryCode)
     case SQLITE_AUTH:
         return "it is read-only: the file, its folder or its disk may not be written. Everything stored before is "
                "safe. The window and whatever enters readings have to write: make it writable for them. The commands "
-               "instruments, passes, review, export and check read it as it is";
+               "instruments, passes, review, export and verify read it as it is";
     case SQLITE_CANTOPEN:
         return "it cannot be opened. Nothing was changed. See that the file and its folder are there and that you may "
                "use them";

@@ -161,6 +161,20 @@ TEST_F(BenchDesk, UndoOfAnotherQuantityGoesThere)
     EXPECT_EQ(askedNote(), "A0");
 }
 
+TEST_F(BenchDesk, WhatWasTypedAndNotEnteredIsNotTakenForAnotherNote)
+{
+    QTest::keyClicks(field(), "44.4");
+    view.ask(catalogue::Quantity::LetOff, keyboard::Note(4));
+    EXPECT_EQ(field()->text(), "");
+    EXPECT_EQ(big("lastVerdict"), "44.4 was not stored for A0");
+    type("3.1");
+    EXPECT_EQ(stored(), 1u);
+    EXPECT_DOUBLE_EQ(storedMm(4), 3.1);
+    QTest::keyClicks(field(), "3.2");
+    view.ask(catalogue::Quantity::LetOff, keyboard::Note(5)); // the one that is asked for
+    EXPECT_EQ(field()->text(), "3.2");
+}
+
 TEST_F(BenchDesk, StoredIsToldOnlyWhenSomethingWasStored)
 {
     const QSignalSpy told(&view, &BenchView::stored);

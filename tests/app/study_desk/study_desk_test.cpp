@@ -210,7 +210,7 @@ TEST_F(StudyDeskTest, EveryChartIsSavedInEveryForm)
     }
 }
 
-TEST_F(StudyDeskTest, TheNameOfferedForAChartNamesGaugeQuantityAndDay)
+TEST_F(StudyDeskTest, TheNameOfferedForAFileNamesGaugeQuantityAndDay)
 {
     Taking taking(shop.book, planned("rule 3/b \"blue\""), clock());
     takeAll(taking);
@@ -223,6 +223,10 @@ TEST_F(StudyDeskTest, TheNameOfferedForAChartNamesGaugeQuantityAndDay)
         EXPECT_EQ(prompts.fileWishes().back().start,
                   QString("rule-3-b-blue--let-off-study-%1-%2.svg").arg(dayOf(taking.study()), what));
     }
+    prompts.willPick(std::nullopt);
+    part<QPushButton>("studySaveTrials")->click();
+    EXPECT_EQ(prompts.fileWishes().back().start,
+              QString("rule-3-b-blue--let-off-study-%1-trials.csv").arg(dayOf(taking.study())));
 }
 
 TEST_F(StudyDeskTest, TheNameOfferedForAChartIsOneThatADiskTakes)

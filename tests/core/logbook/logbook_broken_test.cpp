@@ -238,7 +238,7 @@ TEST_F(BrokenWorldTest, AReadOnlyFileInAReadOnlyFolderCanBeReadButNotWritten)
         [this] {
             const auto message = messageOf([&] { static_cast<void>(Logbook::open(file())); });
             return message.find("read-only") != std::string::npos &&
-                           message.find("instruments, passes, review, export and check read it") != std::string::npos
+                           message.find("instruments, passes, review, export and verify read it") != std::string::npos
                        ? 1
                        : 0;
         },
